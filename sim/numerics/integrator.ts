@@ -1,0 +1,176 @@
+/**
+ * The only file that knows the integrator package. It wraps Hairer's explicit extrapolation method with the
+ * guards its hazards call for: every value a derivative returns is checked to be finite and named if it is
+ * not; a budget of evaluations ends a run that would loop; one solver is reused, never re-entered.
+ *
+ * Between two accepted steps the state is a cubic Hermite interpolant of values and derivatives. It keeps
+ * every linear invariant of the equations exactly (values and derivatives at both ends satisfy them), so a
+ * state taken inside a step still closes the energy balance.
+ */
+import { Solver } from '#odex';
+
+/** A system of ordinary differential equations y' = f(t, y) over named states. */
+export interface Equations {
+  /** Number of states. */
+  size: number;
+  /** Writes the derivative at (t [s], y) to `out`; allocates nothing. */
+  rates(t: number, y: number[], out: number[]): void;
+  /** Name of a state, for messages: `store.layer[3]`. */
+  nameOf(index: number): string;
+  /** Absolute tolerance by state; Infinity for a pure integral that is not to steer the step. */
+  absoluteTolerance: number[];
+}
+
+/** A run that cannot go on, with the house form of message. */
+export class IntegrationError extends Error {
+  override name = 'IntegrationError';
+}
+
+/** One accepted step from t0 to t1. `at` interpolates the state; it costs one evaluation the first time. */
+export interface Step {
+  t0: number;
+  t1: number;
+  y0: number[];
+  y1: number[];
+  /** State at t0 <= t <= t1, written to `out`. */
+  at(t: number, out: number[]): number[];
+  /** Cheap second-order estimate of the state at t (value and slope at t0, value at t1): no evaluation. */
+  near(t: number, out: number[]): number[];
+}
+
+/** Longest step when nothing else bounds it [s]. */
+const LONGEST_STEP = 3600;
+/** Solver steps in one span; a span is at most a day, so this is never reached by a sound run. */
+const MOST_STEPS = 100_000;
+
+export class Integrator {
+  evaluations = 0;
+  steps = 0;
+  #solver: Solver;
+  #equations: Equations;
+  #budget: number;
+  #f1: number[];
+  #busy = false;
+
+  /**
+   * @param equations the system
+   * @param tolerance relative tolerance, 1e-9..1e-2
+   * @param budget most evaluations this integrator may spend over its life
+   * @throws RangeError if the tolerance is out of range
+   */
+  constructor(equations: Equations, tolerance: number, budget: number) {
+    if (!(tolerance >= 1e-9 && tolerance <= 1e-2)) {
+      throw new RangeError(
+        `run.tolerance - expected 1e-9 to 1e-2 - got ${tolerance} - use 1e-4 unless you compare precisions`,
+      );
+    }
+    this.#equations = equations;
+    this.#budget = budget;
+    this.#f1 = new Array<number>(equations.size).fill(0);
+    this.#solver = new Solver((t, y, out) => this.#rates(t, y, out), equations.size, {
+      rawFunction: true,
+      denseOutput: false,
+      maxSteps: MOST_STEPS,
+      maxStepSize: LONGEST_STEP,
+      relativeTolerance: tolerance,
+      absoluteTolerance: equations.absoluteTolerance.map((a) => (Number.isFinite(a) ? a : 1e300)),
+    });
+  }
+
+  #rates(t: number, y: number[], out: number[]): void {
+    if (++this.evaluations > this.#budget) {
+      throw new IntegrationError(
+        `run at ${t.toFixed(1)} s - expected at most ${this.#budget} evaluations - got more - ` +
+          'shorten the run, or look for a control that switches without a dead band',
+      );
+    }
+    this.#equations.rates(t, y, out);
+    let sum = 0;
+    for (let i = 0; i < out.length; i++) sum += out[i];
+    if (!Number.isFinite(sum)) this.#complain(t, out);
+  }
+
+  #complain(t: number, out: number[]): never {
+    const i = out.findIndex((v) => !Number.isFinite(v));
+    throw new IntegrationError(
+      `${this.#equations.nameOf(i)} at ${t.toFixed(1)} s - expected a finite rate of change - got ${out[i]} - ` +
+        'please report the scenario: the checks on its input should have caught this',
+    );
+  }
+
+  /**
+   * Integrates from t0 to t1 (0 <= t0 < t1), calling `onStep` after every accepted step. If `onStep` returns
+   * a time inside the step, integration stops there with the interpolated state.
+   *
+   * @param y state at t0; overwritten with the state at the time reached
+   * @param firstStep first step to try [s]
+   * @returns the time reached [s] and the longest step taken [s], to start the next span with
+   */
+  advance(
+    t0: number,
+    y: number[],
+    t1: number,
+    firstStep: number,
+    onStep: (step: Step) => number | undefined,
+  ): { time: number; step: number } {
+    if (!(t0 >= 0 && t1 > t0)) {
+      throw new IntegrationError(`run - expected a span forward in time - got ${t0} s to ${t1} s - report this`);
+    }
+    if (this.#busy) throw new IntegrationError('integrator - expected one span at a time - got two - report this');
+    this.#busy = true;
+    try {
+      this.#solver.options.initialStepSize = firstStep;
+      let before = y.slice();
+      let longest = 0;
+      for (const segment of this.#solver.solutionSegments(t0, before, t1)) {
+        this.steps++;
+        longest = Math.max(longest, segment.x1 - segment.x0);
+        const stop = onStep(this.#stepOf(segment.x0, segment.x1, before, segment.y));
+        if (stop !== undefined && stop < segment.x1) {
+          this.#stepOf(segment.x0, segment.x1, before, segment.y).at(stop, y);
+          return { time: stop, step: longest };
+        }
+        before = segment.y;
+      }
+      for (let i = 0; i < y.length; i++) y[i] = before[i];
+      return { time: t1, step: longest };
+    } finally {
+      this.#busy = false;
+    }
+  }
+
+  #stepOf(t0: number, t1: number, y0: number[], y1: number[]): Step {
+    const f0 = this.#solver.dz;
+    const f1 = this.#f1;
+    const h = t1 - t0;
+    let known = false;
+    return {
+      t0,
+      t1,
+      y0,
+      y1,
+      at: (t, out) => {
+        if (!known) {
+          this.#rates(t1, y1, f1);
+          known = true;
+        }
+        const u = (t - t0) / h;
+        const v = 1 - u;
+        const a = v * v * (1 + 2 * u);
+        const b = u * u * (3 - 2 * u);
+        const c = h * u * v * v;
+        const d = -h * u * u * v;
+        for (let i = 0; i < y0.length; i++) out[i] = a * y0[i] + b * y1[i] + c * f0[i] + d * f1[i];
+        return out;
+      },
+      near: (t, out) => {
+        const s = t - t0;
+        const u = s / h;
+        for (let i = 0; i < y0.length; i++) {
+          out[i] = y0[i] + f0[i] * s + (y1[i] - y0[i] - f0[i] * h) * u * u;
+        }
+        return out;
+      },
+    };
+  }
+}

@@ -1,0 +1,31 @@
+/**
+ * Declarations for odex 3.0.0-rc.4, which ships none; only what `integrator.ts` uses. The package's own
+ * source is TypeScript, but would be checked under this project's stricter flags.
+ */
+export type Derivative = (x: number, y: number[], out: number[]) => void;
+
+export interface Options {
+  maxSteps: number;
+  initialStepSize: number;
+  maxStepSize: number;
+  maxExtrapolationColumns: number;
+  denseOutput: boolean;
+  relativeTolerance: number | number[];
+  absoluteTolerance: number | number[];
+  rawFunction: boolean;
+}
+
+export interface SolutionSegment {
+  x0: number;
+  x1: number;
+  y: number[];
+}
+
+export class Solver {
+  constructor(f: Derivative, n: number, options?: Partial<Options>);
+  /** Read at the start of every solve, so that a reused solver can be given another first step. */
+  options: Options;
+  /** Derivative at the start of the segment last yielded (kept by the solver when dense output is off). */
+  dz: number[];
+  solutionSegments(x: number, y0: number[], xEnd: number): Generator<SolutionSegment, undefined, boolean | undefined>;
+}
