@@ -1,0 +1,131 @@
+/**
+ * Builds the page (dist/web) or the terminal program (dist/tankful.mjs) when what is there is older than its
+ * sources. `node scripts/build.mjs [page|terminal] [--force]`; without a name, both.
+ */
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+  utimesSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const root = fileURLToPath(new URL('..', import.meta.url));
+
+/**
+ * `made` dates the last build; `sources` are files and folders whose newest change decides. A build fills a
+ * staging folder, whose entry `builds` then takes the place of `replaces`.
+ */
+const targets = {
+  page: {
+    made: 'dist/web/index.html',
+    replaces: 'dist/web',
+    builds: '.',
+    root: 'ui/web',
+    config: 'vite.config.ts',
+    sources: [
+      'sim',
+      'scenarios',
+      'ui/words',
+      'ui/web',
+      'vite.config.ts',
+      'package-lock.json',
+      'tsconfig.json',
+    ],
+  },
+  terminal: {
+    made: 'dist/tankful.mjs',
+    replaces: 'dist/tankful.mjs',
+    builds: 'tankful.mjs',
+    root: '.',
+    config: 'vite.terminal.config.ts',
+    sources: [
+      'sim',
+      'scenarios',
+      'ui/words',
+      'ui/terminal',
+      'vite.terminal.config.ts',
+      'package-lock.json',
+      'tsconfig.json',
+    ],
+  },
+};
+
+/** @typedef {keyof typeof targets} Target */
+
+/**
+ * @param {Target} name
+ * @returns {boolean}
+ */
+export function isStale(name) {
+  const { made, sources } = targets[name];
+  const file = join(root, made);
+  if (!existsSync(file)) return true;
+  const madeAt = statSync(file).mtimeMs;
+  return sources.some((source) => newestChange(join(root, source)) > madeAt);
+}
+
+/**
+ * @param {string} path
+ * @returns {number} milliseconds; a folder's own time counts too, since a removed file changes only that
+ */
+function newestChange(path) {
+  if (!existsSync(path)) return 0;
+  const { mtimeMs } = statSync(path);
+  if (!statSync(path).isDirectory()) return mtimeMs;
+  return Math.max(mtimeMs, ...readdirSync(path).map((name) => newestChange(join(path, name))));
+}
+
+/**
+ * Builds if needed; says so on standard error only, since a program's own output may follow on standard output.
+ * @param {Target} name
+ * @param {{ force?: boolean }} [options]
+ */
+export async function ensureBuilt(name, { force = false } = {}) {
+  if (!force && !isStale(name)) return;
+  process.stderr.write(`Building the ${name === 'page' ? 'page' : 'terminal program'} ...\n`);
+  const { build } = await import('vite');
+  const startedAt = new Date();
+  mkdirSync(join(root, 'dist'), { recursive: true });
+  const staging = mkdtempSync(join(root, 'dist', `.${name}-`));
+  try {
+    await build({
+      root: join(root, targets[name].root),
+      configFile: join(root, targets[name].config),
+      logLevel: 'warn',
+      build: { outDir: staging, emptyOutDir: true },
+    });
+    replace(join(staging, targets[name].builds), join(root, targets[name].replaces));
+    // A source saved while the build ran must count as newer than what was built.
+    utimesSync(join(root, targets[name].made), startedAt, startedAt);
+  } finally {
+    rmSync(staging, { recursive: true, force: true });
+  }
+}
+
+/**
+ * The old stays until the new is whole: another process may be running or serving it.
+ * @param {string} fresh
+ * @param {string} old
+ */
+function replace(fresh, old) {
+  rmSync(old, { recursive: true, force: true });
+  renameSync(fresh, old);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const words = process.argv.slice(2);
+  const names = words.filter((word) => !word.startsWith('--'));
+  const unknown = names.filter((name) => !(name in targets));
+  if (unknown.length > 0) {
+    process.stderr.write(`build - expected page or terminal - got ${unknown.join(', ')}.\n`);
+    process.exit(2);
+  }
+  const chosen = /** @type {Target[]} */ (names.length > 0 ? names : ['page', 'terminal']);
+  for (const name of chosen) await ensureBuilt(name, { force: words.includes('--force') });
+}

@@ -1,0 +1,9 @@
+import { defineConfig } from 'vite';
+
+/** The page: ui/web -> dist/web, with relative addresses so that the folder may stand anywhere. */
+export default defineConfig({
+  root: 'ui/web',
+  base: './',
+  build: { outDir: '../../dist/web', emptyOutDir: true, target: 'es2022' },
+  worker: { format: 'es' },
+});
