@@ -100,6 +100,8 @@ export async function ensureBuilt(name, { force = false } = {}) {
       logLevel: 'warn',
       build: { outDir: staging, emptyOutDir: true },
     });
+    // The temporary folder is private; a page to be served from elsewhere must not be.
+    chmodSync(staging, 0o755);
     replace(join(staging, targets[name].builds), join(root, targets[name].replaces));
     // A source saved while the build ran must count as newer than what was built.
     utimesSync(join(root, targets[name].made), startedAt, startedAt);
