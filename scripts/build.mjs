@@ -3,6 +3,7 @@
  * sources. `node scripts/build.mjs [page|terminal] [--force]`; without a name, both.
  */
 import {
+  chmodSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
