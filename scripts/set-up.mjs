@@ -50,7 +50,7 @@ function install() {
   // Standard output (1) is kept for the program that asked; npm speaks on standard error (2).
   /** @type {import('node:child_process').SpawnSyncOptions} */
   const options = { cwd: root, stdio: ['ignore', 2, 2] };
-  const { status, error } = npm?.endsWith('.js')
+  const { status, error } = npm?.endsWith('npm-cli.js')
     ? spawnSync(process.execPath, [npm, ...words], options)
     : spawnSync('npm', words, { ...options, shell: process.platform === 'win32' });
   if (status !== 0) {
