@@ -1,0 +1,125 @@
+/** Temperatures over time as lines, with the wanted temperature and the minutes that ran cold. */
+import { line, ticks } from 'd3';
+import {
+  type Frame,
+  type TimeSpan,
+  type TimeTick,
+  timeAxis,
+  timeScale,
+  timeTicks,
+  upwardScale,
+  valueAxis,
+} from './frame.ts';
+import { label, tag } from './svg.ts';
+import { samplesToDraw } from './thin.ts';
+
+export interface TemperatureLine {
+  /** Class of the line; colours and dashes live in the style sheet. */
+  key: string;
+  label: string;
+  values: ArrayLike<number>;
+}
+
+export interface TemperatureData {
+  time_s: ArrayLike<number>;
+  lines: TemperatureLine[];
+  reference: { value: number; label: string } | null;
+  /** Spans in which water arrived colder than wanted. */
+  cold: TimeSpan[];
+}
+
+export interface TimeChartOptions {
+  frame: Frame;
+  span: TimeSpan;
+  timeWords: (tick: TimeTick) => string;
+  valueWords: (value: number) => string;
+  apart_px: number;
+}
+
+/** Marks shorter than this could not be seen. */
+const narrowestMark_px = 2;
+const endLabelApart_px = 14;
+
+/** Lowest and highest value to show, with room for the reference, on round numbers. */
+export function temperatureRange(data: TemperatureData): { low: number; high: number; at: number[] } {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  const meet = (value: number) => {
+    if (value < low) low = value;
+    if (value > high) high = value;
+  };
+  for (const { values } of data.lines) for (let i = 0; i < values.length; i++) meet(values[i]);
+  if (data.reference) meet(data.reference.value);
+  if (low > high) return { low: 0, high: 1, at: [0, 1] };
+  const step = ticks(low, high, 5);
+  const by = step.length > 1 ? step[1] - step[0] : 1;
+  const bottom = Math.floor(low / by) * by;
+  const top = Math.max(Math.ceil(high / by) * by, bottom + by);
+  return { low: bottom, high: top, at: ticks(bottom, top, 5) };
+}
+
+export function temperatureChart(data: TemperatureData, options: TimeChartOptions): string {
+  const { frame, span } = options;
+  const { low, high, at } = temperatureRange(data);
+  const x = timeScale(frame, span);
+  const y = upwardScale(frame, low, high);
+  const columns = frame.width - frame.left - frame.right;
+  return [
+    valueAxis(frame, y, at, options.valueWords),
+    timeAxis(frame, span, timeTicks(frame, span, options.apart_px), options.timeWords, options.apart_px),
+    coldMarks(data.cold, frame, x),
+    data.reference ? referenceLine(data.reference, frame, y) : '',
+    ...data.lines.map(({ key, values }) => {
+      const draw = line<number>()
+        .defined((i) => Number.isFinite(values[i]))
+        .x((i) => x(data.time_s[i]))
+        .y((i) => y(values[i]))
+        .digits(1);
+      return tag('path', { class: `line ${key}`, d: draw(samplesToDraw(values, columns)) ?? '' });
+    }),
+    endLabels(data.lines, frame, y),
+  ].join('');
+}
+
+/** Ticks on the floor of the chart: a band would hide the lines, and many draws are minutes long. */
+function coldMarks(cold: TimeSpan[], frame: Frame, x: (value: number) => number): string {
+  if (cold.length === 0) return '';
+  const foot = frame.height - frame.bottom;
+  const marks = cold.map(({ from_s, to_s }) => {
+    const width = Math.max(narrowestMark_px, x(to_s) - x(from_s));
+    return tag('rect', { x: x(from_s), y: foot - 9, width, height: 9 });
+  });
+  return tag('g', { class: 'cold-marks' }, ...marks);
+}
+
+function referenceLine(
+  reference: { value: number; label: string },
+  frame: Frame,
+  y: (v: number) => number,
+): string {
+  const at = y(reference.value);
+  return tag(
+    'g',
+    { class: 'reference' },
+    tag('line', { x1: frame.left, x2: frame.width - frame.right, y1: at, y2: at }),
+    label(reference.label, frame.left + 4, at - 5),
+  );
+}
+
+/** Names at the lines' ends, pushed apart so that they never cover each other. */
+function endLabels(lines: TemperatureLine[], frame: Frame, y: (v: number) => number): string {
+  const ends = lines
+    .map(({ key, label: words, values }) => ({ key, words, at: y(values[values.length - 1] ?? Number.NaN) }))
+    .filter(({ at }) => Number.isFinite(at))
+    .sort((a, b) => a.at - b.at);
+  const foot = frame.height - frame.bottom;
+  for (let i = 1; i < ends.length; i++) ends[i].at = Math.max(ends[i].at, ends[i - 1].at + endLabelApart_px);
+  for (let i = ends.length - 1; i >= 0; i--) {
+    const ceiling = i === ends.length - 1 ? foot : ends[i + 1].at - endLabelApart_px;
+    ends[i].at = Math.min(ends[i].at, ceiling);
+  }
+  const words = ends.map(({ key, words, at }) =>
+    label(words, frame.width - frame.right + 6, at, { class: `end ${key}` }),
+  );
+  return tag('g', { class: 'end-labels' }, ...words);
+}
