@@ -96,7 +96,7 @@ export function dailyExtraterrestrial_J_m2(sun: {
   declination_rad: number;
   normal_W_m2: number;
 }): number {
-  const ws = sunsetHourAngle_rad(sun.latitude_rad, sun.declination_rad);
+  const ws = sunsetHourAngle_rad(sun);
   return meanExtraterrestrial_W_m2(sun, -ws, ws) * (ws / Math.PI) * 86400;
 }
 

@@ -118,7 +118,7 @@ export function wrap(angle_rad: number): number {
  *
  * cos z = sin L sin d + cos L cos d cos w; azimuth from south = atan2(sin w, cos w sin L - tan d cos L).
  *
- * @param at latitude (north positive), declination, hour angle [rad]
+ * @param at latitude (north positive), declination and hour angle [rad]
  * @source Duffie & Beckman, eq. 1.6.5 and spherical trigonometry (Meeus ch. 13); from memory
  */
 export function directionFromEquator(at: {
@@ -173,17 +173,16 @@ export function sunPosition(
  * e the true elevation in degrees; 0 below -0.83 degree, where the Sun has set.
  *
  * @param elevation_rad true elevation [rad]
- * @param pressure_Pa air pressure [Pa]
- * @param air_C air temperature [C]
+ * @param air pressure [Pa] and temperature [C]
  * @returns lift [rad]
  * @source Saemundsson 1986 as in Meeus ch. 16 and Reda & Andreas 2008 eq. 42; from memory, checked by the
  *   latter's worked example
  */
-export function refraction_rad(elevation_rad: number, pressure_Pa: number, air_C: number): number {
+export function refraction_rad(elevation_rad: number, air: { pressure_Pa: number; air_C: number }): number {
   const e = elevation_rad / DEGREE;
   if (e < -0.83337) return 0;
   const lift = (1.02 / (60 * Math.tan((e + 10.3 / (e + 5.11)) * DEGREE))) * DEGREE;
-  return (lift * pressure_Pa * 283) / (101000 * (273 + air_C));
+  return (lift * air.pressure_Pa * 283) / (101000 * (273 + air.air_C));
 }
 
 /**
@@ -205,20 +204,18 @@ export function incidenceCosine(sun: SkyDirection, plane: Plane): number {
  * Hour angle at which the Sun crosses an elevation: cos w = (sin e - sin L sin d)/(cos L cos d), held to
  * 0 (never above) and pi (never below).
  *
- * @param latitude_rad latitude [rad]
- * @param declination_rad declination [rad]
+ * @param at latitude and declination [rad]
  * @param elevation_rad elevation crossed [rad]: 0 for the geometric horizon, -0.0145 (-50') for the upper
  *   limb on a sea horizon with mean refraction
  * @returns 0..pi [rad]
  * @source Duffie & Beckman eq. 1.6.10, widened to any elevation; from memory
  */
 export function sunsetHourAngle_rad(
-  latitude_rad: number,
-  declination_rad: number,
+  at: { latitude_rad: number; declination_rad: number },
   elevation_rad = 0,
 ): number {
-  const top = Math.sin(elevation_rad) - Math.sin(latitude_rad) * Math.sin(declination_rad);
-  const cosine = top / (Math.cos(latitude_rad) * Math.cos(declination_rad));
+  const top = Math.sin(elevation_rad) - Math.sin(at.latitude_rad) * Math.sin(at.declination_rad);
+  const cosine = top / (Math.cos(at.latitude_rad) * Math.cos(at.declination_rad));
   return Math.acos(Math.min(1, Math.max(-1, cosine)));
 }
 
