@@ -11,6 +11,8 @@ import { coilCriticalReynolds } from './coil-inside.ts';
  * Within 2 % of Colebrook when turbulent. Source: Churchill 1977; checks.json pipe.f.
  */
 export function straightFriction(reynolds: number, relativeRoughness: number): number {
+  // Below Re 1 the twelfth power would overflow long before the law changes.
+  if (reynolds < 1) return 64 / reynolds;
   const a = (2.457 * Math.log(1 / ((7 / reynolds) ** 0.9 + 0.27 * relativeRoughness))) ** 16;
   const b = (37530 / reynolds) ** 16;
   return 8 * ((8 / reynolds) ** 12 + (a + b) ** -1.5) ** (1 / 12);
@@ -108,9 +110,6 @@ export function pressureLoss(
       : straightFriction(re, run.roughness_m / d);
   return ((f * run.length_m) / d + run.minor) * ((liquid.density_kg_m3 * v * v) / 2);
 }
-
-/** Absolute roughness [m] of tube walls. Source: Crane TP-410 and handbooks, from memory. */
-export const ROUGHNESS_M = { drawn: 1.5e-6, plastic: 7e-6, steel: 45e-6 } as const;
 
 /**
  * Loss coefficients K [-] of fittings, on the velocity head of the bore.
