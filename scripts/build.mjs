@@ -3,7 +3,6 @@
  * sources. `node scripts/build.mjs [page|terminal] [--force]`; without a name, both.
  */
 import {
-  chmodSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -20,7 +19,7 @@ export const root = fileURLToPath(new URL('..', import.meta.url));
 
 /**
  * `made` dates the last build; `sources` are files and folders whose newest change decides. A build fills a
- * staging folder, whose entry `builds` then takes the place of `replaces`.
+ * staging folder, in which `builds` then takes the place of `replaces`.
  */
 const targets = {
   page: {
@@ -99,11 +98,13 @@ export async function ensureBuilt(name, { force = false } = {}) {
       root: join(root, targets[name].root),
       configFile: join(root, targets[name].config),
       logLevel: 'warn',
-      build: { outDir: staging, emptyOutDir: true },
+      build: { outDir: join(staging, 'new'), emptyOutDir: true },
     });
-    // The temporary folder is private; a page to be served from elsewhere must not be.
-    chmodSync(staging, 0o755);
-    replace(join(staging, targets[name].builds), join(root, targets[name].replaces));
+    replace(
+      join(staging, 'new', targets[name].builds),
+      join(root, targets[name].replaces),
+      join(staging, 'old'),
+    );
     // A source saved while the build ran must count as newer than what was built.
     utimesSync(join(root, targets[name].made), startedAt, startedAt);
   } finally {
@@ -112,13 +113,15 @@ export async function ensureBuilt(name, { force = false } = {}) {
 }
 
 /**
- * The old stays until the new is whole: another process may be running or serving it.
+ * The old stays until the new is whole, since another process may be running or serving it. A file is replaced in one
+ * go; a folder has to be moved aside first.
  * @param {string} fresh
- * @param {string} old
+ * @param {string} place
+ * @param {string} aside
  */
-function replace(fresh, old) {
-  rmSync(old, { recursive: true, force: true });
-  renameSync(fresh, old);
+function replace(fresh, place, aside) {
+  if (existsSync(place) && statSync(place).isDirectory()) renameSync(place, aside);
+  renameSync(fresh, place);
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
