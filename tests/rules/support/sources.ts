@@ -1,13 +1,14 @@
 /** The project's own text files, found on disk so that a file counts before it is committed. */
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';
 import { root } from '../../../scripts/build.mjs';
 
 export { root };
 
-/** Paths below `folder`, relative to the root, with forward slashes, sorted. */
+/** Paths below `folder`, relative to the root, with forward slashes, sorted; none if there is no such folder. */
 export function filesBelow(folder: string): string[] {
+  if (!existsSync(join(root, folder))) return [];
   const found: string[] = [];
   for (const name of readdirSync(join(root, folder)).sort()) {
     const path = `${folder}/${name}`;
