@@ -105,9 +105,21 @@ export function diffuseShareOrgillHollands(kt: number): number {
 }
 
 /**
- * An hour's share of a day's global sun on the horizontal:
- * (pi/24)(a + b cos w)(cos w - cos ws)/(sin ws - ws cos ws), a = 0.409 + 0.5016 sin(ws - 60 deg),
- * b = 0.6609 - 0.4767 sin(ws - 60 deg).
+ * How an hour's clearness stands to its day's: a + b cos w, with a = 0.409 + 0.5016 sin(ws - 60 deg) and
+ * b = 0.6609 - 0.4767 sin(ws - 60 deg); above 1 around noon, below in the morning and evening.
+ *
+ * @param hour_angle_rad middle of the hour [rad], inside (-ws, ws)
+ * @param sunset_rad hour angle of sunset ws [rad], 0..pi
+ * @returns ratio [-], not below 0
+ * @source Collares-Pereira & Rabl 1979; from memory
+ */
+export function clearnessOverDay(hour_angle_rad: number, sunset_rad: number): number {
+  const slant = Math.sin(sunset_rad - 60 * DEGREE);
+  return Math.max(0, 0.409 + 0.5016 * slant + (0.6609 - 0.4767 * slant) * Math.cos(hour_angle_rad));
+}
+
+/**
+ * An hour's share of a day's global sun on the horizontal: `clearnessOverDay` times `hourOfDayDiffuseShare`.
  *
  * @param hour_angle_rad middle of the hour [rad], inside (-ws, ws)
  * @param sunset_rad hour angle of sunset ws [rad], 0..pi
@@ -115,9 +127,7 @@ export function diffuseShareOrgillHollands(kt: number): number {
  * @source Collares-Pereira & Rabl 1979; from memory
  */
 export function hourOfDayShare(hour_angle_rad: number, sunset_rad: number): number {
-  const a = 0.409 + 0.5016 * Math.sin(sunset_rad - 60 * DEGREE);
-  const b = 0.6609 - 0.4767 * Math.sin(sunset_rad - 60 * DEGREE);
-  return (a + b * Math.cos(hour_angle_rad)) * hourOfDayDiffuseShare(hour_angle_rad, sunset_rad);
+  return clearnessOverDay(hour_angle_rad, sunset_rad) * hourOfDayDiffuseShare(hour_angle_rad, sunset_rad);
 }
 
 /**

@@ -108,7 +108,7 @@ export function sunEphemeris(days_ut: number, delta_t_s = 67): Ephemeris {
   return { declination_rad, greenwich_hour_angle_rad: wrap(sidereal - ascension), distance_au };
 }
 
-/** Angle brought into [-pi, pi) [rad]. */
+/** Angle [rad] brought into -pi up to pi; by definition. */
 export function wrap(angle_rad: number): number {
   return angle_rad - TURN * Math.floor((angle_rad + Math.PI) / TURN);
 }

@@ -33,7 +33,7 @@ const COS_85 = Math.cos((85 * Math.PI) / 180);
 const COS_89 = 0.01745;
 
 /**
- * Direct light on the plane: DNI cos(incidence), 0 from behind.
+ * Direct light on the plane: DNI cos(incidence), 0 from behind; by definition.
  *
  * @returns [W/m2]
  */
