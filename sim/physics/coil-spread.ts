@@ -84,7 +84,7 @@ export function xinEbadianTurbulentNusselt(reynolds: number, prandtl: number, r:
  */
 export function schmidtTurbulentNusselt(reynolds: number, prandtl: number, r: number): number {
   const root = Math.cbrt(prandtl);
-  return reynolds < 22000
+  return reynolds <= 22000
     ? 0.023 * (1 + 14.8 * (1 + r) * Math.cbrt(r)) * reynolds ** (0.8 - 0.22 * r ** 0.1) * root
     : 0.023 * (1 + 3.6 * (1 - r) * r ** 0.8) * reynolds ** 0.8 * root;
 }

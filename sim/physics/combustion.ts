@@ -144,15 +144,15 @@ export function fuelLineThrough(
 const USUAL_SET = {
   /** Gasoline and propane, spark ignition. */
   spark: { efficiency: 0.21, noLoadShare: 0.3 },
-  diesel: { efficiency: 0.27, noLoadShare: 0.18 },
+  diesel: { efficiency: 0.29, noLoadShare: 0.17 },
 } as const;
 
 /**
- * Fuel line of an unmeasured liquid-cooled set: rated fuel from a usual efficiency (21 % spark, 27 % diesel), of which
- * a usual share (30 %, 18 %) burns at no load.
+ * Fuel line of an unmeasured liquid-cooled set: rated fuel from a usual efficiency (21 % spark, 29 % diesel), of which
+ * a usual share (30 %, 17 %) burns at no load.
  *
- * Bands: spark 18-24 % and 25-35 %, diesel 25-30 % and 15-20 %. Source: Willans' line; shares and efficiencies from
- * memory of small-engine reports, shared/physics.md 7.
+ * Bands: spark 18-24 % and 25-35 %, diesel 25-32 % and 13-20 %. Source: Willans' line; shares and efficiencies from
+ * memory of small-engine reports, shared/physics.md 7; diesel also shared/trade.md 2 (8-20 kW sets).
  */
 export function usualFuelLine(
   ignition: keyof typeof USUAL_SET,

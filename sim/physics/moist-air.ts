@@ -73,11 +73,27 @@ export function dewPoint(vapour_Pa: number): number {
  *
  * Source: ASHRAE Fundamentals ch. 1 eq. 33 (over water) and 35 (over ice), from memory.
  */
-export function humidityRatioFromWetBulb(t_C: number, wet_C: number, p_Pa: number): number {
+function humidityRatioFromWetBulb(t_C: number, wet_C: number, p_Pa: number): number {
   const saturated = humidityRatio(airSaturationPressure(wet_C), p_Pa);
   return wet_C >= 0
     ? ((2501 - 2.326 * wet_C) * saturated - 1.006 * (t_C - wet_C)) / (2501 + 1.86 * t_C - 4.186 * wet_C)
     : ((2830 - 0.24 * wet_C) * saturated - 1.006 * (t_C - wet_C)) / (2830 + 1.86 * t_C - 2.1 * wet_C);
+}
+
+/**
+ * Wet-bulb temperature [C] of air at t_C [C] and humidity ratio w [kg/kg], at p_Pa [Pa]; below 0 C over ice.
+ *
+ * Bisects `humidityRatioFromWetBulb` between dew point and t, to 1e-6 K. Source: as there.
+ */
+export function wetBulb(t_C: number, w: number, p_Pa: number): number {
+  let low = Math.min(t_C, dewPoint((p_Pa * w) / (MASS_RATIO + w)));
+  let high = t_C;
+  while (high - low > 1e-6) {
+    const middle = (low + high) / 2;
+    if (humidityRatioFromWetBulb(t_C, middle, p_Pa) > w) high = middle;
+    else low = middle;
+  }
+  return (low + high) / 2;
 }
 
 /**

@@ -135,11 +135,11 @@ export function waterTemperatureFromEnthalpy(h_J_kg: number): number {
  *
  * k = sum c_i (T/300 K)^d_i. Valid 0..110 C within 1.5 % of measurement; agrees with the saturated liquid to
  * 0.1 % up to 140 C. Held below -25 C and above 160 C.
- * Source: IAPWS SR6-08 (2011 revision), equation for liquid water at 0.1 MPa, coefficients from memory.
+ * Source: IAPWS SR6-08, equation for liquid water at 0.1 MPa, coefficients from memory.
  */
 export function waterConductivity(t_C: number): number {
   const x = reducedTemperature(t_C);
-  return 0.80201 * x ** -0.32 - 0.25992 * x ** -5.7 + 0.10024 * x ** -12 - 0.032005 * x ** -15;
+  return 1.663 * x ** -1.15 - 1.7781 * x ** -3.4 + 1.1567 * x ** -6 - 0.432115 * x ** -7.6;
 }
 
 /**
