@@ -24,9 +24,14 @@ export function placeOf(value: number, { low, pivot, high }: FieldScale): number
   return Math.min(1, Math.max(0, 0.5 + (value - pivot) / (2 * reach)));
 }
 
+/** Colour of a place along the palette, as the style sheet writes it. */
+export function colourScale(palette: Palette): (place: number) => string {
+  return piecewise(interpolateLab, palette.stops);
+}
+
 /** 256 colours along the palette as red, green, blue bytes: a field has a hundred thousand points. */
 export function colourTable(palette: Palette): Uint8ClampedArray {
-  const colour = piecewise(interpolateLab, palette.stops);
+  const colour = colourScale(palette);
   const table = new Uint8ClampedArray(256 * 3);
   for (let i = 0; i < 256; i++) {
     table.set((colour(i / 255).match(/\d+/g) ?? []).slice(0, 3).map(Number), i * 3);

@@ -1,0 +1,136 @@
+/** A result as the charts of the Days panel want it: in the reader's units, by height, in and out. */
+import type { Result, Series } from '../../../sim/index.ts';
+import { channelWords, storeWords, type UnitSystem } from '../../words/index.ts';
+import type { TimeSpan } from '../charts/frame.ts';
+import type { HeatData } from '../charts/heat-chart.ts';
+import type { FieldData } from '../charts/height-field.ts';
+import type { FieldScale } from '../charts/palette.ts';
+import type { TemperatureData } from '../charts/temperature-chart.ts';
+import { type ScreenUnit, screenUnits } from './screen-units.ts';
+
+export interface DaysData {
+  span: TimeSpan;
+  temperature: TemperatureData;
+  field: FieldData;
+  fieldScale: FieldScale;
+  /** Highest temperature wanted at the tap, in the reader's units; null where nothing is drawn. */
+  usable: number | null;
+  heat: HeatData;
+  units: { temperature: ScreenUnit; power: ScreenUnit; length: ScreenUnit };
+}
+
+/** Comfortable at a tap: where the field's colours turn when nobody draws and nothing is wanted. */
+const comfortable_C = 40;
+
+export function daysData({ series, days }: Result, system: UnitSystem): DaysData {
+  const units = screenUnits(system);
+  const { time_s } = series;
+  const layerValues = convert(series.layer_C, units.temperature);
+  const wanted_C = highest(series.channels.wanted_C);
+  const usable = wanted_C === null ? null : units.temperature.of(wanted_C);
+  const height = convert(series.height_m, units.length);
+  const layerLine = (key: keyof typeof storeWords, share: number) => ({
+    key,
+    label: storeWords[key],
+    values: Float64Array.from(time_s, (_, i) => units.temperature.of(layerAt(series, share, i))),
+  });
+  const [low, high] = extent(layerValues);
+  return {
+    span: { from_s: 0, to_s: days * 86_400 },
+    temperature: {
+      time_s,
+      lines: [layerLine('top', 1), layerLine('middle', 0.5), layerLine('bottom', 0)],
+      reference:
+        usable === null
+          ? null
+          : { value: usable, label: `${channelWords.wanted_C} ${units.temperature.text(usable)}` },
+      cold: coldSpans(series),
+    },
+    field: { time_s, height, depth: depthOf(height), values: layerValues },
+    fieldScale: { low, high, pivot: usable ?? units.temperature.of(comfortable_C) },
+    usable,
+    heat: {
+      time_s,
+      interval_s: series.interval_s,
+      streams: heatStreams.map(({ key, side }) => ({
+        key,
+        side,
+        values: Float64Array.from(time_s, (_, i) => units.power.of(heatAt(series, key, i))),
+      })),
+    },
+    units,
+  };
+}
+
+/** Temperature at a share of the way from the bottom layer to the top one; between two layers, their mean. */
+export function layerAt({ layer_C, layers }: Series, share: number, sample: number): number {
+  const place = share * (layers - 1);
+  return (layer_C[sample * layers + Math.floor(place)] + layer_C[sample * layers + Math.ceil(place)]) / 2;
+}
+
+/** The streams into and out of the store in the order in which the chart piles them, and their channels. */
+export const heatStreams = [
+  { key: 'engine', side: 'in', channels: ['engine_W'] },
+  { key: 'sun', side: 'in', channels: ['collector_W'] },
+  { key: 'household', side: 'out', channels: ['household_W'] },
+  { key: 'losses', side: 'out', channels: ['loss_W', 'evaporation_W'] },
+] as const;
+
+export type HeatKey = (typeof heatStreams)[number]['key'];
+
+const channelsOf = new Map<HeatKey, readonly string[]>(
+  heatStreams.map(({ key, channels }) => [key, channels]),
+);
+
+/** Power of a stream at a sample, W; a plant without the part has no channel, and the stream no power. */
+export function heatAt({ channels }: Series, key: HeatKey, sample: number): number {
+  let sum = 0;
+  for (const name of channelsOf.get(key) ?? []) sum += channels[name]?.[sample] ?? 0;
+  return sum;
+}
+
+/** Colder than this below the wanted temperature is felt, and counts as cold. */
+const felt_K = 0.5;
+
+/** Spans of samples that drew water colder than wanted. */
+export function coldSpans({ channels, time_s, interval_s }: Series): TimeSpan[] {
+  const { outlet_C, wanted_C, mixed_flow_m3_s } = channels;
+  const spans: TimeSpan[] = [];
+  if (!outlet_C || !wanted_C || !mixed_flow_m3_s) return spans;
+  for (let i = 0; i < time_s.length; i++) {
+    if (!(mixed_flow_m3_s[i] > 0 && outlet_C[i] < wanted_C[i] - felt_K)) continue;
+    const last = spans[spans.length - 1];
+    const from_s = time_s[i] - interval_s;
+    if (last && last.to_s >= from_s) last.to_s = time_s[i];
+    else spans.push({ from_s, to_s: time_s[i] });
+  }
+  return spans;
+}
+
+/** The middle of the topmost layer is half a layer below the water's surface. */
+function depthOf(height: Float64Array): number {
+  const top = height.length - 1;
+  if (top === 0) return 2 * height[0];
+  return height[top] + (height[top] - height[top - 1]) / 2;
+}
+
+function convert(values: ArrayLike<number>, unit: ScreenUnit): Float64Array {
+  return Float64Array.from(values, unit.of);
+}
+
+function extent(values: Float64Array): [number, number] {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const value of values) {
+    if (value < low) low = value;
+    if (value > high) high = value;
+  }
+  return [low, high];
+}
+
+function highest(values: Float32Array | undefined): number | null {
+  let found: number | null = null;
+  for (const value of values ?? [])
+    if (found === null || value > found) found = Number.isFinite(value) ? value : found;
+  return found;
+}

@@ -1,0 +1,91 @@
+/** What to run: scenario, first day, number of days; and the units to show it in. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import type { Page } from '../app/page.ts';
+import { daysRange, type PageState } from '../app/page-state.ts';
+import { pageWords } from '../app/page-words.ts';
+import { LightElement } from './light-element.ts';
+
+@customElement('tankful-choice')
+export class TankfulChoice extends LightElement {
+  @property({ attribute: false }) page!: Page;
+  @property({ attribute: false }) state!: PageState;
+
+  override render(): TemplateResult {
+    const { choice, progress } = this.state;
+    const { catalogue } = this.page;
+    const note = catalogue.find(({ id }) => id === choice.scenario)?.note;
+    return html`
+      <form class="choice" @submit=${(event: Event) => event.preventDefault()}>
+        <label class="wide">
+          <span>${pageWords.scenario}</span>
+          <select name="scenario" @change=${this.onScenario}>
+            ${catalogue.map(
+              ({ id, name }) =>
+                html`<option value=${id} ?selected=${id === choice.scenario}>${name}</option>`,
+            )}
+          </select>
+        </label>
+        <label>
+          <span>${pageWords.from}</span>
+          <input name="from" type="date" required .value=${live(choice.from)} @change=${this.onFrom} />
+        </label>
+        <label>
+          <span>${pageWords.days}</span>
+          <input
+            name="days"
+            type="number"
+            required
+            min=${daysRange.least}
+            max=${daysRange.most}
+            step="1"
+            .value=${live(Number.isNaN(choice.days) ? '' : String(choice.days))}
+            @change=${this.onDays}
+          />
+        </label>
+        ${this.units()}
+        <div class="running" aria-live="polite">
+          ${
+            progress === null
+              ? nothing
+              : html`<progress max="1" .value=${progress} aria-label=${pageWords.running}></progress>
+                <button type="button" @click=${() => this.page.stop()}>${pageWords.stop}</button>`
+          }
+        </div>
+      </form>
+      ${note ? html`<p class="note">${note}</p>` : nothing}
+    `;
+  }
+
+  private units(): TemplateResult {
+    return html`<fieldset class="units">
+      <legend>${pageWords.units}</legend>
+      ${(['US', 'SI'] as const).map(
+        (units) =>
+          html`<label>
+            <input
+              type="radio"
+              name="units"
+              value=${units}
+              .checked=${live(units === this.state.units)}
+              @change=${() => this.page.chooseUnits(units)}
+            />
+            <span>${pageWords.unitNames[units]}</span>
+          </label>`,
+      )}
+    </fieldset>`;
+  }
+
+  private onScenario(event: Event): void {
+    this.page.chooseScenario((event.target as HTMLSelectElement).value);
+  }
+
+  private onFrom(event: Event): void {
+    this.page.chooseSpan({ from: (event.target as HTMLInputElement).value });
+  }
+
+  private onDays(event: Event): void {
+    this.page.chooseSpan({ days: (event.target as HTMLInputElement).valueAsNumber });
+  }
+}
