@@ -1,0 +1,62 @@
+/** The command line: commands and options, and what their failures become. */
+import { Command, CommanderError } from 'commander';
+import packageJson from '../../package.json' with { type: 'json' };
+import { troubleLine } from '../words/index.ts';
+import { checkCommand } from './commands/check.ts';
+import { runCommand } from './commands/run.ts';
+import { schemaCommand } from './commands/schema.ts';
+import { exitCodes, Refusal } from './refusal.ts';
+import type { Terminal } from './terminal.ts';
+import { harmless } from './text.ts';
+
+/** Runs one command line (without node and the program's name) and gives the exit code. Never throws. */
+export function runProgram(words: readonly string[], terminal: Terminal): number {
+  const program = new Command('tankful')
+    .description(packageJson.description)
+    .version(packageJson.version)
+    .showSuggestionAfterError();
+  // Commands copy these settings when they are made.
+  program.exitOverride().configureOutput({
+    writeOut: terminal.out,
+    writeErr: terminal.err,
+    getOutHelpWidth: () => terminal.screen(false).width,
+    outputError: (message, write) => write(harmless(usageLine(message))),
+  });
+  runCommand(program, terminal);
+  checkCommand(program, terminal);
+  schemaCommand(program, terminal);
+  try {
+    program.parse(words, { from: 'user' });
+    return exitCodes.fine;
+  } catch (error) {
+    return exitCodeOf(error, terminal);
+  }
+}
+
+function exitCodeOf(error: unknown, terminal: Terminal): number {
+  // Help and version that were asked for end with 0; every other stop of the parser is wrong use.
+  if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.fine : exitCodes.wrongUse;
+  if (error instanceof Refusal) {
+    for (const trouble of error.troubles) terminal.err(`${harmless(troubleLine(trouble))}\n`);
+    return error.exitCode;
+  }
+  const got = error instanceof Error ? error.message : String(error);
+  const fix = 'please report it together with the scenario file';
+  terminal.err(`${harmless(troubleLine({ where: 'tankful', expected: 'to finish', got, fix }))}\n`);
+  return exitCodes.runFailed;
+}
+
+/** The parser's own sentence, in the house's form. */
+function usageLine(message: string): string {
+  const got = message
+    .trim()
+    .replace(/^error: /, '')
+    .replace(/\s*\n\s*/g, ' ');
+  const line = {
+    where: 'command line',
+    expected: 'a command with its options',
+    got,
+    fix: 'see tankful --help',
+  };
+  return `${troubleLine(line)}\n`;
+}

@@ -1,0 +1,234 @@
+/**
+ * Words for the cautions of a run: a title, a sentence with the figure it stands beside, what to do. They warn;
+ * they never say that something is safe, and certify nothing.
+ */
+import type { FigureKey } from './figures.ts';
+import type { Speak } from './speak.ts';
+
+interface CautionWords {
+  title: string;
+  /** Figure whose value the sentence quotes; null where the caution's value is no figure of a run. */
+  figure: FigureKey | null;
+  /** `value` is the caution's number in SI, in the unit of `figure` or the one named beside it; null if it has none. */
+  says: (value: number | null, speak: Speak) => string;
+  todo: (speak: Speak) => string;
+  /** Codes and licensed trades have a say in it. */
+  licensed?: true;
+}
+
+export const licensedWords = 'Local code and licensed practice decide; this is an estimate, not an approval.';
+
+export const cautionWords = {
+  scald: {
+    title: 'Scalding water at the tap',
+    figure: 'outlet_C_max',
+    says: (C, { temperature }) =>
+      `${C === null ? 'The tap gives scalding water' : `Water reaches ${temperature(C)} at the tap`}; a deep burn takes about 5 min at ${temperature(48.9)}, 15 s at ${temperature(56.1)}, 5 s at ${temperature(60)}, 1 s at ${temperature(68.3)}.`,
+    todo: ({ temperature }) =>
+      `Fit a thermostatic mixing valve near the store, set it no higher than ${temperature(48.9)}, and test at the tap.`,
+    licensed: true,
+  },
+  scald_no_valve: {
+    title: 'No mixing valve',
+    figure: 'store_top_C_max',
+    says: (C, { temperature }) =>
+      `Nothing limits what reaches the tap${C === null ? '' : `, and the top of the store reaches ${temperature(C)}`}.`,
+    todo: () => 'Fit a thermostatic mixing valve near the store; a hand on the tap is not one.',
+    licensed: true,
+  },
+  trapped_coil: {
+    title: 'Water trapped in a coil',
+    figure: null,
+    says: () =>
+      'A check valve and closed taps seal the water in a coil; a few degrees of warming raise its pressure until something bursts.',
+    todo: () =>
+      'Give every coil that can be shut off a relief valve with no valve between, piped to a safe place, and room to expand. Never cap a relief.',
+    licensed: true,
+  },
+  carbon_monoxide: {
+    title: 'Carbon monoxide',
+    figure: 'engine_hours',
+    says: (s, { time }) =>
+      `A running engine makes carbon monoxide${s === null ? '' : `, here for ${time(s)}`}; it kills without a smell.`,
+    todo: ({ length }) =>
+      `Keep the engine out of living space, its exhaust at least ${length(6.1)} from any opening, and alarms with batteries where people sleep. A homemade exhaust exchanger is a path for a leak.`,
+    licensed: true,
+  },
+  coolant_poison: {
+    title: 'Poisonous coolant',
+    figure: null,
+    says: (share, speak) =>
+      `The coolant is ${share === null ? '' : `${speak.share(share)} `}ethylene glycol: one pinhole puts it into the store, a second into the tap.`,
+    todo: () =>
+      'Use inhibited propylene glycol or two walls, keep the household water at the higher pressure, dye the coolant, watch its level. Never drink from the store.',
+    licensed: true,
+  },
+  boil_over: {
+    title: 'Nothing stops it before it boils',
+    figure: 'store_top_C_max',
+    says: (C, { temperature }) =>
+      `${C === null ? 'The store can go on' : `The top of the store reaches ${temperature(C)} and can go on`} to boiling if a pump fails or nobody draws.`,
+    todo: () =>
+      'Fit a high limit, a vent that can neither ice up nor be blocked, an overflow to a drain, and a way to dump or cover. Keep the radiator working.',
+  },
+  boiling: {
+    title: 'The store boils',
+    figure: 'boiled_kg',
+    says: (kg, { mass }) =>
+      `${kg === null ? 'The store' : `${mass(kg)} of water`} boils off; steam scalds, and the coils come to stand dry.`,
+    todo: () =>
+      'Stop or dump the heat earlier: a lower high limit, a cover, a larger store, or less collector.',
+  },
+  liner_limit: {
+    title: 'Liner too hot',
+    figure: 'liner_C_max',
+    says: (C, { temperature }) =>
+      `The liner ${C === null ? 'gets hotter than it' : `sees ${temperature(C)}, more than it`} is made for; it ages fast and leaks unseen behind the insulation.`,
+    todo: () => 'Lower the high limit or choose a liner for the heat; lay a pan with a leak alarm.',
+  },
+  foam_limit: {
+    title: 'Insulation too hot',
+    figure: 'foam_C_max',
+    says: (C, { temperature }) =>
+      `The insulation ${C === null ? 'gets hotter than it' : `sees ${temperature(C)}, more than it`} is made for; foam shrinks, sags and stops insulating.`,
+    todo: () => 'Put a sheet that stands the heat next to the hot side, or lower the high limit.',
+  },
+  wall_limit: {
+    title: 'Wall too hot',
+    figure: null,
+    says: (C, { temperature }) =>
+      `The wall ${C === null ? 'gets hotter than it' : `sees ${temperature(C)}, more than it`} is made for; it softens under the weight of the water.`,
+    todo: () => 'Lower the high limit, or choose a wall that stands the heat or is held from outside.',
+  },
+  engine_cold: {
+    title: 'Engine kept too cold',
+    figure: 'coldest_return_C',
+    says: (C, { temperature }) =>
+      `Coolant returns ${C === null ? 'colder than the engine likes' : `at ${temperature(C)}`}; an engine run cold wears faster and soots.`,
+    todo: () =>
+      'Keep its own thermostat, never bypass it; a valve that mixes warm coolant into the return helps.',
+  },
+  freezing_loop: {
+    title: 'Collector loop freezes',
+    figure: 'collector_C_min',
+    says: (C, { temperature }) =>
+      `The fluid in the loop ${C === null ? 'falls below its freezing point' : `falls to ${temperature(C)}, below its freezing point`}; ice splits tubes and manifolds.`,
+    todo: () => 'Use tested glycol, or drain back with a slope everywhere and no trapped low spot.',
+  },
+  freezing_cistern: {
+    title: 'Cistern near freezing',
+    figure: 'cistern_C_min',
+    says: (C, { temperature }) =>
+      `The cistern ${C === null ? 'comes near freezing' : `falls to ${temperature(C)}`}; its pump and pipe freeze first.`,
+    todo: () =>
+      'Shelter cistern, pump and pipe, or drain the pipe when it stands; drain the coil before leaving.',
+  },
+  legionella: {
+    title: 'Warm water that stands',
+    figure: null,
+    says: (C, { temperature }) =>
+      `${C === null ? 'Household water' : `Household water at ${temperature(C)}`} stands warm; legionella grows between ${temperature(20)} and ${temperature(50)}, fastest from ${temperature(35)} to ${temperature(46)}.`,
+    todo: ({ temperature }) =>
+      `Keep warm dead ends short, flush after idle days, heat through above ${temperature(60)} at times. A small coil helps and proves nothing.`,
+    licensed: true,
+  },
+  weight: {
+    title: 'Weight',
+    figure: null,
+    says: (kg, { mass }) =>
+      `${kg === null ? 'The water is heavy' : `The water alone weighs ${mass(kg)}`}; a house floor may not carry it, and boxes burst at corners and middles.`,
+    todo: () =>
+      'Set it on the ground or have the floor checked, band the box, lay a pan and a drain, lock the lid against children.',
+    licensed: true,
+  },
+  wiring: {
+    title: 'Wiring near water',
+    figure: null,
+    says: (W, { power }) =>
+      `Pumps${W === null ? '' : ` of ${power(W)}`} and a generator stand beside open water.`,
+    todo: () =>
+      'Fuse at the battery, cable for the starting current, ground-fault protection on mains voltage, drip loops, no joint above the water, the generator isolated from any other supply.',
+    licensed: true,
+  },
+  estimate_only: {
+    title: 'An estimate',
+    figure: null,
+    says: (filled, { count }) =>
+      `These figures come from ${filled === null ? 'assumptions and what was entered' : `what was entered and ${count(filled)} assumptions`}; no inspection stands behind them.`,
+    todo: () => 'Measure what the doubts hang on; build to local code.',
+    licensed: true,
+  },
+  stagnation: {
+    title: 'Collector stands in the sun without flow',
+    figure: 'collector_C_max',
+    says: (C, { temperature }) =>
+      `${C === null ? 'The collector gets' : `The collector reaches ${temperature(C)}`}${C === null ? ' far hotter than the store' : ''}; shut-in liquid flashes to steam, and glycol turns acid.`,
+    todo: () =>
+      'Leave the loop a relief and room to expand, pipe and insulate it for the heat, cover it when away.',
+  },
+  level_low: {
+    title: 'Water level low',
+    figure: 'level_m_end',
+    says: (m, { length }) =>
+      `${m === null ? 'The level falls' : `Water stands at ${length(m)} at the end`}; a coil above the water heats nothing.`,
+    todo: () => 'Make up water, seal the lid, or fit a float valve; look for a leak behind the insulation.',
+  },
+  pump_at_limit: {
+    title: 'Pump at its limit',
+    figure: 'pump_at_limit_minutes',
+    says: (s, { time }) =>
+      `The household pump gives all it can${s === null ? '' : ` for ${time(s)}`} and the tap gets less than wanted.`,
+    todo: () => 'Use wider tube, rolls in parallel, a thriftier shower head, or a stronger pump.',
+  },
+  tap_pressure_low: {
+    title: 'Little pressure left at the tap',
+    figure: 'tap_pressure_Pa_min',
+    says: (Pa, { pressure }) =>
+      `${Pa === null ? 'Little pressure' : `Only ${pressure(Pa)}`} is left at the tap; heaters and mixing valves want ${pressure(137895)} or more.`,
+    todo: () => 'Put the rolls in parallel, use wider tube, shorten the pipe, or lower the tap.',
+  },
+  tube_speed: {
+    title: 'Water too fast in the tube',
+    figure: null,
+    says: (m_s, { speed }) =>
+      `Water runs ${m_s === null ? 'faster than copper stands' : `at ${speed(m_s)}`} through the tube; copper wears away above ${speed(1.52)} hot, ${speed(2.44)} cold.`,
+    todo: () => 'Put rolls in parallel or use wider tube.',
+  },
+  short_cycling: {
+    title: 'Pump switches too often',
+    figure: null,
+    says: (times, { count }) =>
+      `The collector pump switches on ${times === null ? 'very often' : `${count(times)} times`}.`,
+    todo: () => 'Widen the dead band of the controller or slow the pump.',
+  },
+  back_feed: {
+    title: 'Hot water can push past a shut head',
+    figure: null,
+    says: () =>
+      'A head shut off behind an open mixer lets hot and cold cross over, and the next tap opened runs pure hot.',
+    todo: () => 'Fit check valves on both legs of the mixer; shut off ahead of it, not at the head.',
+  },
+  altitude_output: {
+    title: 'Thin air weakens the engine',
+    figure: null,
+    says: (share, speak) =>
+      `At this height the engine gives ${share === null ? 'less than its plate says' : `about ${speak.share(share)} of what its plate says`}.`,
+    todo: () => 'Plan loads, and the heat they bring, on that.',
+  },
+  weather_generated: {
+    title: 'Made-up weather',
+    figure: null,
+    says: () =>
+      'The weather is a year made up from monthly means: its cloudy runs are likely ones, on no particular date.',
+    todo: () => 'Try other seeds, or give a weather file of the nearest station.',
+  },
+} as const satisfies Record<string, CautionWords>;
+
+export type CautionKey = keyof typeof cautionWords;
+
+export function isCaution(key: string): key is CautionKey {
+  return Object.hasOwn(cautionWords, key);
+}
+
+/** Words for how serious a caution is. */
+export const severityWords = { danger: 'Danger', warning: 'Warning', note: 'Note' } as const;
