@@ -29,7 +29,7 @@ export function generateWeather(monthly: MonthlyWeather, site: WeatherSite, seed
   const direct = new Float64Array(HOURS);
   const diffuse = new Float64Array(HOURS);
   for (let h = 0; h < HOURS; h++) {
-    const parts = splitGlobal(sun, h, global[h], site.altitude_m);
+    const parts = splitGlobal(sun, h, { global_W_m2: global[h], diffuse_W_m2: undefined }, site.altitude_m);
     direct[h] = parts.direct_normal_W_m2;
     diffuse[h] = parts.diffuse_horizontal_W_m2;
   }

@@ -8,12 +8,7 @@ import { dayOfYear, HOURS, nameOfHour } from './calendar.ts';
 import { fillGaps, LONGEST_BRIDGE } from './fill-gaps.ts';
 import { ProblemList, quote } from './problems.ts';
 import { readNumber, readTable, splitLine, type TextTable } from './text-table.ts';
-import type { Problem } from './types.ts';
-
-/** A weather file read, or everything wrong with it. */
-export type WeatherReading =
-  | { ok: true; weather: HourlyWeather; notes: string[] }
-  | { ok: false; problems: Problem[] };
+import type { WeatherReading } from './types.ts';
 
 type Channel =
   | 'global_horizontal_W_m2'

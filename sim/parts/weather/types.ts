@@ -1,5 +1,5 @@
 /** What a place's weather is made from. */
-import type { PlantDescription } from '../description.ts';
+import type { HourlyWeather, PlantDescription } from '../description.ts';
 
 /** Where the weather is, with a name for reports. */
 export type WeatherSite = PlantDescription['site'] & { place: string };
@@ -27,3 +27,8 @@ export interface Problem {
   got: string;
   fix: string;
 }
+
+/** A weather file read, with what was mended or assumed; or everything wrong with it. */
+export type WeatherReading =
+  | { ok: true; weather: HourlyWeather; notes: string[] }
+  | { ok: false; problems: Problem[] };
