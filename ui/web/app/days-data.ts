@@ -1,6 +1,6 @@
 /** A result as the charts of the Days panel want it: in the reader's units, by height, in and out. */
 import type { Result, Series } from '../../../sim/index.ts';
-import { channelWords, storeWords, type UnitSystem } from '../../words/index.ts';
+import { storeWords, type UnitSystem } from '../../words/index.ts';
 import type { TimeSpan } from '../charts/frame.ts';
 import type { HeatData } from '../charts/heat-chart.ts';
 import type { FieldData } from '../charts/height-field.ts';
@@ -40,10 +40,7 @@ export function daysData({ series, days }: Result, system: UnitSystem): DaysData
     temperature: {
       time_s,
       lines: [layerLine('top', 1), layerLine('middle', 0.5), layerLine('bottom', 0)],
-      reference:
-        usable === null
-          ? null
-          : { value: usable, label: `${channelWords.wanted_C} ${units.temperature.text(usable)}` },
+      reference: usable,
       cold: coldSpans(series),
     },
     field: { time_s, height, depth: depthOf(height), values: layerValues },
@@ -72,8 +69,9 @@ export function layerAt({ layer_C, layers }: Series, share: number, sample: numb
 export const heatStreams = [
   { key: 'engine', side: 'in', channels: ['engine_W'] },
   { key: 'sun', side: 'in', channels: ['collector_W'] },
-  { key: 'household', side: 'out', channels: ['household_W'] },
+  // Losses next to the zero line: they never stop, and would be torn apart by the draws.
   { key: 'losses', side: 'out', channels: ['loss_W', 'evaporation_W'] },
+  { key: 'household', side: 'out', channels: ['household_W'] },
 ] as const;
 
 export type HeatKey = (typeof heatStreams)[number]['key'];

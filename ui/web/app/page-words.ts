@@ -23,7 +23,7 @@ export const pageWords = {
   byHeight: 'Temperature by height in the store',
   heat: 'Heat into the store (up) and out of it (down)',
   ranCold: 'ran cold at the tap',
-  warmEnough: 'line: warm enough for the tap',
+  warmEnough: 'warm enough for the tap,',
   streams: { engine: 'engine', sun: 'sun', household: 'household', losses: 'losses' },
   heatTitle: 'Heat, mean up to then',
   tapTitle: 'Tap',
@@ -72,27 +72,23 @@ export const chartSentence = {
   temperature({ temperature: { lines, cold }, units }: DaysData): string {
     const ranges = lines.map(({ key, values }) => {
       const [low, high] = lowHigh(values);
-      return `${storeWords[key as keyof typeof storeWords]} ${whole(low)} to ${whole(high)}`;
+      return `${storeWords[key as keyof typeof storeWords]} ${units.temperature.text(low)} to ${units.temperature.text(high)}`;
     });
     const ran = cold.length === 0 ? 'no water ran cold' : `water ran cold in ${cold.length} spells`;
-    return `Store temperatures over the days in ${units.temperature.symbol}: ${ranges.join(', ')}; ${ran}.`;
+    return `Store temperatures over the days: ${ranges.join(', ')}; ${ran}.`;
   },
   field({ fieldScale, usable, units }: DaysData): string {
-    const warm = usable === null ? '' : `, with a line at ${units.temperature.text(whole(usable))}`;
-    return `Temperature by height and time, ${whole(fieldScale.low)} to ${units.temperature.text(whole(fieldScale.high))}${warm}.`;
+    const warm = usable === null ? '' : `, with a line at ${units.temperature.text(usable)}`;
+    return `Temperature by height and time, ${units.temperature.text(fieldScale.low)} to ${units.temperature.text(fieldScale.high)}${warm}.`;
   },
   heat({ heat: { streams }, units }: DaysData): string {
     const peaks = streams.map(({ key, values }) => {
       const high = Math.max(0, lowHigh(values)[1]);
-      return `${pageWords.streams[key as keyof typeof pageWords.streams]} up to ${units.power.text(Number(high.toPrecision(3)))}`;
+      return `${pageWords.streams[key as keyof typeof pageWords.streams]} up to ${units.power.text(high)}`;
     });
     return `Heat into and out of the store: ${peaks.join(', ')}.`;
   },
 };
-
-function whole(value: number): number {
-  return Math.round(value);
-}
 
 function lowHigh(values: ArrayLike<number>): [number, number] {
   let low = Number.POSITIVE_INFINITY;

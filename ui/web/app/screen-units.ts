@@ -7,7 +7,7 @@ export interface ScreenUnit {
   symbol: string;
   /** From SI. */
   of: (value: number) => number;
-  /** A value already in this unit, with its symbol. */
+  /** A value already in this unit, to the digits that mean something, with its symbol. */
   text: (value: number) => string;
 }
 
@@ -23,18 +23,18 @@ export function screenUnits(system: UnitSystem): Record<'temperature' | 'power' 
       }
     : {
         temperature: unit('°C', (value_C) => value_C),
-        power: unit('kW', (value_W) => value_W / 1000),
+        power: unit('kW', (value_W) => value_W / 1000, 1),
         length: unit('cm', (value_m) => value_m * 100),
       };
 }
 
-function unit(symbol: string, of: (value: number) => number): ScreenUnit {
-  return { symbol, of, text: (value) => `${plainNumber(value)} ${symbol}` };
+function unit(symbol: string, of: (value: number) => number, digits = 0): ScreenUnit {
+  return { symbol, of, text: (value) => `${plainNumber(value, digits)} ${symbol}` };
 }
 
-/** Axis values: thousands apart, a true minus, no tail of noughts. */
-export function plainNumber(value: number): string {
-  return value.toLocaleString('en-US', { maximumFractionDigits: 2 }).replace('-', '−');
+/** Thousands apart, a true minus, no tail of noughts. */
+export function plainNumber(value: number, digits = 2): string {
+  return value.toLocaleString('en-US', { maximumFractionDigits: digits }).replace('-', '−');
 }
 
 const entries = new Map(glossary.map((entry) => [entry.key, entry]));

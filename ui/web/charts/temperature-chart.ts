@@ -10,7 +10,7 @@ import {
   upwardScale,
   valueAxis,
 } from './frame.ts';
-import { label, tag } from './svg.ts';
+import { label, px, tag } from './svg.ts';
 import { samplesToDraw } from './thin.ts';
 
 export interface TemperatureLine {
@@ -23,7 +23,8 @@ export interface TemperatureLine {
 export interface TemperatureData {
   time_s: ArrayLike<number>;
   lines: TemperatureLine[];
-  reference: { value: number; label: string } | null;
+  /** The wanted temperature; null where nothing is wanted. */
+  reference: number | null;
   /** Spans in which water arrived colder than wanted. */
   cold: TimeSpan[];
 }
@@ -49,7 +50,7 @@ export function temperatureRange(data: TemperatureData): { low: number; high: nu
     if (value > high) high = value;
   };
   for (const { values } of data.lines) for (let i = 0; i < values.length; i++) meet(values[i]);
-  if (data.reference) meet(data.reference.value);
+  if (data.reference !== null) meet(data.reference);
   if (low > high) return { low: 0, high: 1, at: [0, 1] };
   const step = ticks(low, high, 5);
   const by = step.length > 1 ? step[1] - step[0] : 1;
@@ -68,7 +69,7 @@ export function temperatureChart(data: TemperatureData, options: TimeChartOption
     valueAxis(frame, y, at, options.valueWords),
     timeAxis(frame, span, timeTicks(frame, span, options.apart_px), options.timeWords, options.apart_px),
     coldMarks(data.cold, frame, x),
-    data.reference ? referenceLine(data.reference, frame, y) : '',
+    data.reference === null ? '' : referenceLine(y(data.reference), frame),
     ...data.lines.map(({ key, values }) => {
       const draw = line<number>()
         .defined((i) => Number.isFinite(values[i]))
@@ -92,18 +93,8 @@ function coldMarks(cold: TimeSpan[], frame: Frame, x: (value: number) => number)
   return tag('g', { class: 'cold-marks' }, ...marks);
 }
 
-function referenceLine(
-  reference: { value: number; label: string },
-  frame: Frame,
-  y: (v: number) => number,
-): string {
-  const at = y(reference.value);
-  return tag(
-    'g',
-    { class: 'reference' },
-    tag('line', { x1: frame.left, x2: frame.width - frame.right, y1: at, y2: at }),
-    label(reference.label, frame.left + 4, at - 5),
-  );
+function referenceLine(at: number, frame: Frame): string {
+  return tag('path', { class: 'reference', d: `M${frame.left},${px(at)}H${frame.width - frame.right}` });
 }
 
 /** Names at the lines' ends, pushed apart so that they never cover each other. */

@@ -13,15 +13,30 @@ import {
 export function cautionNote(caution: Caution, units: UnitSystem): TemplateResult {
   // A caution without words is still better shown by its bare name than dropped.
   if (!isCaution(caution.key)) {
-    return html`<div class="caution ${caution.severity}">
+    return html`<div id=${cautionId(caution)} class="caution ${caution.severity}">
       <strong>${severityWords[caution.severity]}:</strong> ${caution.key} (${caution.part})
     </div>`;
   }
   const words = cautionWords[caution.key];
   const speak = speakIn(units);
-  return html`<div class="caution ${caution.severity}">
+  return html`<div id=${cautionId(caution)} class="caution ${caution.severity}">
     <strong>${severityWords[caution.severity]}: ${words.title}.</strong>
     ${words.says(caution.value ?? null, speak)} ${words.todo(speak)}
     ${'licensed' in words ? licensedWords : nothing}
   </div>`;
+}
+
+/** Dangers by name at the head of the results, each a way to the figure that it stands beside. */
+export function dangerList(cautions: Caution[]): TemplateResult | typeof nothing {
+  const dangers = cautions.filter(({ severity }) => severity === 'danger');
+  if (dangers.length === 0) return nothing;
+  const links = dangers.map((caution, i) => {
+    const words = isCaution(caution.key) ? cautionWords[caution.key].title : caution.key;
+    return html`${i > 0 ? '; ' : ''}<a href="#${cautionId(caution)}">${words}</a>`;
+  });
+  return html`<p class="dangers"><strong>${severityWords.danger}:</strong> ${links}.</p>`;
+}
+
+function cautionId({ key, part }: Caution): string {
+  return `caution-${key}-${part}`.replaceAll(/[^\w-]/g, '-');
 }

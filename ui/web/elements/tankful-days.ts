@@ -32,6 +32,7 @@ export class TankfulDays extends LightElement {
 
   private data: DaysData | null = null;
   private drawn: DrawnPlots | null = null;
+  private painted: DrawnPlots | null = null;
   private announcing = 0;
   private readonly scheme = matchMedia('(prefers-color-scheme: dark)');
   private readonly size = new ResizeObserver(() => this.measure());
@@ -72,7 +73,6 @@ export class TankfulDays extends LightElement {
       this.painted = this.drawn;
     }
   }
-  private painted: DrawnPlots | null = null;
 
   override render(): TemplateResult {
     const { series } = this.shown.result;
@@ -80,6 +80,7 @@ export class TankfulDays extends LightElement {
     return html`
       <section class="panel days" aria-labelledby="days-title">
         <h2 id="days-title">${pageWords.daysPanel}</h2>
+        <div>
         ${readoutView(moment, readout(this.shown, this.sample, this.units))}
         <div
           class="plots"
@@ -99,6 +100,7 @@ export class TankfulDays extends LightElement {
             aria-valuetext=${moment}
             @keydown=${this.onKey}
           ></div>
+        </div>
         </div>
         <p id="cursor-help" class="help">${pageWords.cursorHelp}</p>
         <p class="unseen" aria-live="polite">${this.announcement}</p>
@@ -128,7 +130,7 @@ export class TankfulDays extends LightElement {
   private onPointer(event: PointerEvent): void {
     if (!this.drawn) return;
     const x = event.clientX - this.plots.getBoundingClientRect().left;
-    const time_s = timeAt(x, this.drawn.frame, this.drawn.span);
+    const time_s = timeAt(x, this.drawn.frame, this.drawn.data.span);
     this.sample = sampleAt(this.shown.result.series, time_s);
   }
 

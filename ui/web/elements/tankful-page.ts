@@ -4,6 +4,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Page } from '../app/page.ts';
 import { isStale, type PageState, type Shown } from '../app/page-state.ts';
 import { pageWords, shownWords } from '../app/page-words.ts';
+import { dangerList } from './caution-note.ts';
 import { LightElement } from './light-element.ts';
 import './tankful-choice.ts';
 import './tankful-days.ts';
@@ -48,6 +49,7 @@ export class TankfulPage extends LightElement {
       <p class="shown ${stale ? 'stale' : ''}" role="status">
         ${stale ? html`<strong>${pageWords.lastGood}</strong> ` : nothing}${shownWords(shown)}
       </p>
+      ${dangerList(shown.result.cautions)}
       <tankful-days .shown=${shown} .units=${state.units}></tankful-days>
       <div class="accounts">
         <tankful-figures .result=${shown.result} .units=${state.units}></tankful-figures>

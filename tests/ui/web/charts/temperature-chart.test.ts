@@ -21,7 +21,7 @@ const data: TemperatureData = {
     { key: 'top', label: 'top', values: [60, 100, 80] },
     { key: 'bottom', label: 'bottom', values: [0, 20, 78] },
   ],
-  reference: { value: 40, label: 'wanted <40>' },
+  reference: 40,
   cold: [{ from_s: day_s, to_s: day_s + 600 }],
 };
 
@@ -33,9 +33,13 @@ describe('temperatureChart', () => {
     expect(drawn).toContain('<path class="line bottom" d="M20,110L120,90L220,32"/>');
   });
 
-  it('lays the wanted temperature across, with its words escaped', () => {
-    expect(drawn).toContain('<line x1="20" x2="220" y1="70" y2="70"/>');
-    expect(drawn).toContain('wanted &lt;40&gt;');
+  it('lays the wanted temperature across', () => {
+    expect(drawn).toContain('<path class="reference" d="M20,70H220"/>');
+  });
+
+  it('escapes the words it is given', () => {
+    const named = { ...data, lines: [{ ...data.lines[0], label: 'top & <hot>' }] };
+    expect(temperatureChart(named, options)).toContain('>top &amp; &lt;hot&gt;</text>');
   });
 
   it('marks a cold spell on the floor, wide enough to be seen', () => {
