@@ -1,0 +1,204 @@
+/** Coils: tube, turns and where they hang, checked against the store they must fit into. */
+import type { CoilDescription, StoreDescription } from '../../parts/description.ts';
+import { BUNDLING } from '../../physics/coil-outside.ts';
+import type { Desk } from '../desk.ts';
+import { coil as coilField } from '../fields/coil.ts';
+import type { ScenarioValues } from '../fields/index.ts';
+import { millimetres, tubeFrom } from './shared.ts';
+
+type CoilRead = ScenarioValues['coils'][number];
+type Steps = readonly PropertyKey[];
+
+/** Air between turns a finger fits in, and between turns spread well apart [m]. */
+const CLEAR_M = { touching: 0, 'finger gap': 0.019, spread: 0.051 };
+
+/** Smallest coil a tube is wound to without kinking, in tube diameters (annealed copper; trade practice). */
+const TIGHTEST = 6;
+
+/** Which coil serves whom: a source's coil is fed from the top, the household's from the bottom. */
+export type Users = Record<string, 'engine' | 'collector' | 'taps'>;
+
+/** The coils, or null where one of them is refused. */
+export function coilsFrom(
+  desk: Desk,
+  reads: readonly CoilRead[],
+  store: StoreDescription | null,
+  users: Users,
+): CoilDescription[] | null {
+  const names = new Map<string, number>();
+  const coils = reads.map((read, i) => {
+    const earlier = names.get(read.name);
+    if (earlier !== undefined) {
+      desk.problem(
+        ['coils', i, 'name'],
+        'a name no other coil has',
+        `"${read.name}", as coils[${earlier}]`,
+        'give each coil its own name',
+      );
+    }
+    names.set(read.name, i);
+    return coilFrom(
+      desk,
+      ['coils', i],
+      read,
+      store,
+      Object.hasOwn(users, read.name) ? users[read.name] : null,
+    );
+  });
+  return coils.every((coil) => coil !== null) ? coils : null;
+}
+
+function coilFrom(
+  desk: Desk,
+  steps: Steps,
+  read: CoilRead,
+  store: StoreDescription | null,
+  user: Users[string] | null,
+): CoilDescription | null {
+  const tube = tubeFrom(desk, [...steps, 'tube'], read.tube);
+  if (read.rolls > 1 && read.join === null) {
+    desk.problem(
+      [...steps, 'join'],
+      '"series" or "parallel"',
+      'nothing',
+      `say how the ${read.rolls} rolls are joined: it decides the pressure`,
+    );
+  }
+  if (!tube || !store) return null;
+  const outside = tube.outside_diameter_m;
+  const width = narrowest(store);
+  const coil_diameter_m = desk.complete(coilField, steps, 'coil_diameter', read.coil_diameter, () => ({
+    value: 0.6 * width,
+  }));
+  const pitch_m = desk.complete(coilField, steps, 'pitch', read.pitch, () => ({
+    value: outside + CLEAR_M[read.spacing],
+  }));
+  const bottom_m = desk.complete(coilField, steps, 'from', read.from, () => ({
+    value: store.water_depth_m / 8,
+  }));
+  const turns = turnsOf(read.rolls * read.roll_length, coil_diameter_m, pitch_m) / read.side_by_side;
+  const top_m = desk.complete(coilField, steps, 'to', read.to, () => ({
+    value: bottom_m + turns * pitch_m + outside,
+  }));
+  const sound = fits(
+    desk,
+    steps,
+    { read, outside, width, coil_diameter_m, pitch_m, bottom_m, top_m, turns },
+    store,
+  );
+  if (!sound) return null;
+  // A coil shorter than its allotted height ends where its last turn does; spread turns are drawn out to fill it.
+  const own_top_m = Math.min(top_m, bottom_m + turns * pitch_m + outside);
+  const drawn = read.spacing === 'spread' && read.pitch === null;
+  if (!drawn && own_top_m < top_m - 0.1 * (top_m - bottom_m)) {
+    desk.note(
+      [...steps, 'to'],
+      `the last turn ends at ${millimetres(own_top_m)}, well below "to", ${millimetres(top_m)}`,
+    );
+  }
+  return {
+    name: read.name,
+    tube,
+    rolls: read.rolls,
+    roll_length_m: read.roll_length,
+    join: read.join ?? 'series',
+    coil_diameter_m,
+    spacing: read.spacing,
+    pitch_m: drawn ? Math.max(pitch_m, (top_m - bottom_m - outside) / turns) : pitch_m,
+    bottom_m,
+    top_m: drawn ? top_m : own_top_m,
+    fed_from: desk.complete(coilField, steps, 'fed_from', read.fed_from, () => ({
+      value: user === 'engine' || user === 'collector' ? 'top' : 'bottom',
+    })),
+    fouling_m2K_W: read.fouling,
+    bundling: desk.complete(coilField, steps, 'bundling', read.bundling, () => {
+      const { low, value, high } = BUNDLING[read.spacing];
+      return { value, band: [`${low}`, `${high}`] };
+    }),
+    outside_film: read.outside_film,
+    inside_film: read.inside_film,
+  };
+}
+
+/** Turns a length of tube makes at a mean diameter and pitch. */
+function turnsOf(length_m: number, coil_diameter_m: number, pitch_m: number): number {
+  return length_m / Math.hypot(Math.PI * coil_diameter_m, pitch_m);
+}
+
+/** The narrower inside width a coil must pass [m]. */
+function narrowest({ shape }: StoreDescription): number {
+  if (shape.kind === 'box') return Math.min(shape.length_m, shape.width_m);
+  return shape.kind === 'upright cylinder' ? shape.diameter_m : Math.min(shape.diameter_m, shape.length_m);
+}
+
+interface Winding {
+  read: CoilRead;
+  outside: number;
+  width: number;
+  coil_diameter_m: number;
+  pitch_m: number;
+  bottom_m: number;
+  top_m: number;
+  turns: number;
+}
+
+/** Reports what does not fit; true where all does. */
+function fits(desk: Desk, steps: Steps, winding: Winding, store: StoreDescription): boolean {
+  const { read, outside, width, coil_diameter_m, pitch_m, bottom_m, top_m, turns } = winding;
+  const before = desk.problems.length;
+  const problem = (key: string, expected: string, got: string, fix: string) =>
+    desk.problem([...steps, key], expected, got, fix);
+  if (coil_diameter_m + outside > width) {
+    problem(
+      'coil_diameter',
+      `at most ${millimetres(width - outside)}, the store’s inside width less the tube`,
+      millimetres(coil_diameter_m),
+      'wind it smaller',
+    );
+  }
+  if (coil_diameter_m < TIGHTEST * outside) {
+    problem(
+      'coil_diameter',
+      `at least ${millimetres(TIGHTEST * outside)}, six tube diameters`,
+      millimetres(coil_diameter_m),
+      'wind it wider: tighter turns kink',
+    );
+  }
+  if (pitch_m < outside * (1 - 1e-6)) {
+    problem(
+      'pitch',
+      `at least the tube’s own ${millimetres(outside)}`,
+      millimetres(pitch_m),
+      'turns cannot lie closer than touching',
+    );
+  }
+  if (top_m <= bottom_m) {
+    problem('to', `above "from", ${millimetres(bottom_m)}`, millimetres(top_m), 'swap the two heights');
+    return false;
+  }
+  if (top_m > store.water_depth_m + 1e-9) {
+    const fix =
+      read.to === null
+        ? 'hang it lower, wind it wider or closer, or use less tube'
+        : 'lower "to", or fill the store higher';
+    problem(
+      'to',
+      `under the water, ${millimetres(store.water_depth_m)} deep`,
+      `${millimetres(top_m)}${read.to === null ? ', where the last turn ends' : ''}`,
+      fix,
+    );
+  } else if (read.to !== null && turns * pitch_m + outside > (top_m - bottom_m) * 1.005) {
+    const fit = Math.max(0, Math.floor((top_m - bottom_m - outside) / pitch_m + 1e-6)) * read.side_by_side;
+    problem(
+      'to',
+      `room for ${round(turns * read.side_by_side)} turns at ${millimetres(pitch_m)}: ${millimetres(turns * pitch_m + outside)}`,
+      `${millimetres(top_m - bottom_m)} between "from" and "to", room for ${fit} turns`,
+      'wind it wider or closer, side by side, or use less tube',
+    );
+  }
+  return desk.problems.length === before;
+}
+
+function round(turns: number): string {
+  return String(Math.round(turns * 10) / 10);
+}

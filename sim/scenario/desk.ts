@@ -1,0 +1,57 @@
+/** What the builders share: where they report, and how they complete what the file left out. */
+import { formatQuantity } from '../quantity/index.ts';
+import type { Band, Field, Fields, GroupField, Value } from './field.ts';
+import { type FilledDefault, told } from './fill.ts';
+import { type Note, type Problem, pathText } from './problem.ts';
+
+/** What a rule made of the rest of the file; `text` where the field's own writing does not do. */
+export interface Made<V> {
+  value: V;
+  text?: string;
+  band?: Band;
+}
+
+export class Desk {
+  readonly problems: Problem[] = [];
+  readonly notes: Note[] = [];
+  readonly filled: FilledDefault[] = [];
+  /** The units the file mostly uses: derived values are told of in them. */
+  readonly system: 'US' | 'SI';
+
+  constructor(system: 'US' | 'SI') {
+    this.system = system;
+  }
+
+  problem(steps: readonly PropertyKey[], expected: string, got: string, fix: string): void {
+    this.problems.push({ path: pathText(steps), expected, got, fix });
+  }
+
+  note(steps: readonly PropertyKey[], text: string): void {
+    this.notes.push({ path: pathText(steps), text });
+  }
+
+  /** The given value of a derived field, or what `make` derives, told of with the field's source and grade. */
+  complete<G extends Fields, K extends keyof G & string>(
+    group: GroupField<G> | { fields: G },
+    steps: readonly PropertyKey[],
+    key: K,
+    given: Value<G[K]> | null,
+    make: () => Made<Value<G[K]>>,
+  ): Value<G[K]> {
+    if (given !== null) return given;
+    const field: Field = group.fields[key];
+    if (field.presence.need !== 'derived')
+      throw new Error(
+        `scenario.${key} - expected a derived field - got ${field.presence.need} - report this`,
+      );
+    const { value, text, band } = make();
+    this.filled.push(told(field, [...steps, key], field.presence, text ?? this.write(field, value), band));
+    return value;
+  }
+
+  /** A value as it could stand in the file. */
+  write(field: Field, value: unknown): string {
+    if (field.kind === 'quantity') return formatQuantity(value as number, field.dimension, this.system);
+    return typeof value === 'string' ? value : JSON.stringify(value);
+  }
+}

@@ -1,0 +1,167 @@
+/** Turns zod's issues into problems in the house's shape, by looking up the field each path leads to. */
+import type * as z from 'zod';
+import { parseQuantity } from '../quantity/index.ts';
+import { quote } from './calendar.ts';
+import type { Field, GroupField } from './field.ts';
+import { nearestWord } from './nearest.ts';
+import { describeValue, type Problem, pathText } from './problem.ts';
+import type { TextIssue } from './schema.ts';
+
+type Issue = z.core.$ZodIssue;
+
+/** All problems, one per issue, one per unknown key. */
+export function problemsOf(issues: readonly Issue[], root: GroupField, json: unknown): Problem[] {
+  return issues.flatMap((issue) => {
+    if (issue.code === 'unrecognized_keys')
+      return issue.keys.map((key) => unknownKey(issue.path, key, root, json));
+    return [problemOf(issue, root, json)];
+  });
+}
+
+function problemOf(issue: Issue, root: GroupField, json: unknown): Problem {
+  const path = pathText(issue.path);
+  const value = valueAt(json, issue.path);
+  if (issue.code === 'custom') return { path, ...(issue.params as TextIssue) };
+  const field = fieldAt(root, issue.path, json);
+  if (field === null)
+    throw new Error(`scenario.issues - expected a field at ${path} - got none - report this`);
+  const { expected, fix } = expectation(field, value);
+  return { path, expected, got: describeValue(value), fix };
+}
+
+function unknownKey(steps: readonly PropertyKey[], key: string, root: GroupField, json: unknown): Problem {
+  const known = keysAt(root, steps, json);
+  const near = nearestWord(key, known);
+  return {
+    path: pathText([...steps, key]),
+    expected: `one of ${known.join(', ')}`,
+    got: `the unknown name ${quote(key)}`,
+    fix: near ? `did you mean "${near}"?` : 'remove it, or move it where it belongs',
+  };
+}
+
+/** What a field wants, in words, for a value that is of the wrong kind, out of range or missing. */
+function expectation(field: Field | Discriminator, value: unknown): { expected: string; fix: string } {
+  const missing = value === undefined;
+  switch (field.kind) {
+    case 'word': {
+      const near = typeof value === 'string' ? nearestWord(value, field.choices) : null;
+      return {
+        expected: words(field.choices),
+        fix: near ? `did you mean "${near}"?` : `choose one, as in ${quote(field.choices[0])}`,
+      };
+    }
+    case 'choice':
+      return expectation({ kind: 'word', choices: field.choices }, value);
+    case 'quantity': {
+      if (typeof value === 'number' || typeof value === 'bigint') {
+        const read = parseQuantity(String(value), field.dimension);
+        // A share or an angle of a bare number may be readable as text; in the file it still is text.
+        if (!read.ok) return { expected: read.expected, fix: read.fix };
+      }
+      return {
+        expected: `${field.label} as text with its unit`,
+        fix: `${missing ? 'add it' : 'write it'}, as in "${field.example}"`,
+      };
+    }
+    case 'days':
+      return { expected: 'days of the week as text', fix: 'write "every day", "weekdays" or "Mon Wed Fri"' };
+    case 'date':
+      return { expected: 'a date as text', fix: 'write "2027-01-09" or "01-09"' };
+    case 'number': {
+      const [low, high] = field.range;
+      return {
+        expected: `${field.label}: a ${field.whole ? 'whole ' : ''}number from ${low} to ${high}`,
+        fix:
+          typeof value === 'string'
+            ? 'write it without quotes'
+            : missing
+              ? 'add it'
+              : 'choose a number in the range',
+      };
+    }
+    case 'text':
+      return {
+        expected: `${field.label}: text of 1 to ${field.longest} characters`,
+        fix: missing ? 'add it' : 'write it in double quotes',
+      };
+    case 'flag':
+      return { expected: `${field.label}: true or false`, fix: 'write true or false without quotes' };
+    case 'list': {
+      const [low, high] = field.count;
+      const many = low === high ? `${low}` : `${low} to ${high}`;
+      return {
+        expected: `${field.label}: a list [ ... ] of ${many}`,
+        fix: Array.isArray(value) ? `give ${many}` : missing ? 'add it' : 'write it in square brackets',
+      };
+    }
+    case 'group':
+    case 'variants': {
+      const keys =
+        field.kind === 'group'
+          ? Object.keys(field.fields).join(', ')
+          : `${field.by} first: ${words(Object.keys(field.cases))}`;
+      const one = Array.isArray(value)
+        ? 'there can be only one: take it out of the list'
+        : missing
+          ? 'add it'
+          : 'write it in braces';
+      return { expected: `${field.label}: { ... } with ${keys}`, fix: one };
+    }
+  }
+}
+
+function words(choices: readonly string[]): string {
+  return choices.map((choice) => `"${choice}"`).join(', ');
+}
+
+/** The word that decides between variants. */
+interface Discriminator {
+  kind: 'word';
+  choices: readonly string[];
+}
+
+/** The field a path leads to, choosing among variants by what the file says. */
+export function fieldAt(
+  root: Field,
+  steps: readonly PropertyKey[],
+  json: unknown,
+): Field | Discriminator | null {
+  let field: Field = root;
+  let value = json;
+  for (const [i, step] of steps.entries()) {
+    if (field.kind === 'list') field = field.of;
+    else if (field.kind === 'group' && Object.hasOwn(field.fields, step)) field = field.fields[String(step)];
+    else if (field.kind === 'variants') {
+      if (step === field.by)
+        return i === steps.length - 1 ? { kind: 'word', choices: Object.keys(field.cases) } : null;
+      const word = valueAt(value, [field.by]);
+      const fields = typeof word === 'string' && Object.hasOwn(field.cases, word) ? field.cases[word] : null;
+      if (!fields || !Object.hasOwn(fields, step)) return null;
+      field = fields[String(step)];
+    } else return null;
+    value = valueAt(value, [step]);
+  }
+  return field;
+}
+
+function keysAt(root: GroupField, steps: readonly PropertyKey[], json: unknown): string[] {
+  const field = fieldAt(root, steps, json);
+  if (field?.kind === 'group') return Object.keys(field.fields);
+  if (field?.kind !== 'variants') return [];
+  const word = valueAt(json, [...steps, field.by]);
+  return [
+    field.by,
+    ...(typeof word === 'string' && Object.hasOwn(field.cases, word) ? Object.keys(field.cases[word]) : []),
+  ];
+}
+
+/** What stands in the file at a path; own keys only, so that no inherited name is found. */
+export function valueAt(json: unknown, steps: readonly PropertyKey[]): unknown {
+  let value = json;
+  for (const step of steps) {
+    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, step)) return undefined;
+    value = (value as Record<PropertyKey, unknown>)[step];
+  }
+  return value;
+}

@@ -1,0 +1,30 @@
+/** Reads one text of the file by its field: a quantity, days of the week or a date, and checks its range. */
+import { formatBoth, parseQuantity } from '../quantity/index.ts';
+import { parseDate, parseDays, quote, type Reading } from './calendar.ts';
+import type { DateField, DayOfYear, DaysField, QuantityField } from './field.ts';
+
+export type TextualField = QuantityField | DaysField | DateField;
+
+export function readText(field: TextualField, text: string): Reading<number | number[] | DayOfYear> {
+  if (field.kind === 'days') return parseDays(text);
+  if (field.kind === 'date') return parseDate(text);
+  const read = parseQuantity(text, field.dimension);
+  if (!read.ok) return { ok: false, expected: read.expected, got: read.got, fix: read.fix };
+  const [low, high] = field.range;
+  // A hair of tolerance: an allowed end may be written in another unit than the one it was set in.
+  const hair = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
+  if (read.value >= low - hair && read.value <= high + hair)
+    return { ok: true, value: Math.min(high, Math.max(low, read.value)) };
+  return {
+    ok: false,
+    expected: rangeText(field),
+    got: quote(text),
+    fix: `check the number and the unit, as in "${field.example}"`,
+  };
+}
+
+/** `10 F to 212 F (...)`: the range a quantity may have, in both systems. */
+export function rangeText(field: QuantityField): string {
+  const [low, high] = field.range.map((value) => formatBoth(value, field.dimension));
+  return `${low} to ${high}`;
+}

@@ -1,0 +1,17 @@
+/** The whole file's schema: for the reader, and as JSON Schema for editors. */
+import * as z from 'zod';
+import { SCENARIO_VERSION, scenario } from './fields/index.ts';
+import { shapeOf } from './schema.ts';
+
+let built: z.ZodObject | null = null;
+
+/** Built on first use. */
+export function scenarioSchema(): z.ZodObject {
+  built ??= z.strictObject({ ...shapeOf(scenario.fields), version: z.literal(SCENARIO_VERSION) });
+  return built;
+}
+
+/** JSON Schema (2020-12) of a scenario file. Structure, choices and counts; units and fit are the reader's to check. */
+export function scenarioJsonSchema(): Record<string, unknown> {
+  return z.toJSONSchema(scenarioSchema(), { io: 'input' }) as Record<string, unknown>;
+}
