@@ -17,7 +17,7 @@ const below: Record<string, string[]> = {
   parts: ['quantity', 'numerics', 'physics'],
   plant: ['quantity', 'numerics', 'physics', 'parts'],
   run: ['quantity', 'numerics', 'physics', 'parts', 'plant'],
-  scenario: ['quantity', 'physics', 'parts/description\\.ts'],
+  scenario: ['quantity', 'physics', 'parts/(description\\.ts|weather)'],
   answers: ['quantity', 'numerics', 'physics', 'parts', 'plant', 'run', 'scenario'],
 };
 
