@@ -5,6 +5,8 @@
  * service limit of the warm face, null where heat is no limit here.
  * Grades: A seen in a library or published table; C from memory; D common practice.
  */
+import { TUBE_MATERIALS } from './tubes.ts';
+
 export interface Material {
   conductivity_W_mK: number;
   slope_1_K: number;
@@ -125,17 +127,38 @@ export const MATERIALS: Record<string, Material> = {
     grade: 'C',
   },
   plywood: { conductivity_W_mK: 0.1, slope_1_K: 0, max_C: 100, use: 'wall', source: TABLE, grade: 'A' },
-  steel: { conductivity_W_mK: 50, slope_1_K: 0, max_C: null, use: 'wall', source: MEMORY, grade: 'C' },
-  'stainless steel': {
-    conductivity_W_mK: 15.5,
+  steel: {
+    conductivity_W_mK: TUBE_MATERIALS.steel.conductivity_W_mK,
     slope_1_K: 0,
     max_C: null,
     use: 'wall',
-    source: MEMORY,
-    grade: 'C',
+    source: TUBE_MATERIALS.steel.source,
+    grade: TUBE_MATERIALS.steel.grade,
   },
-  copper: { conductivity_W_mK: 339, slope_1_K: 0, max_C: null, use: 'wall', source: MEMORY, grade: 'C' },
-  aluminium: { conductivity_W_mK: 180, slope_1_K: 0, max_C: null, use: 'wall', source: MEMORY, grade: 'C' },
+  'stainless steel': {
+    conductivity_W_mK: TUBE_MATERIALS['stainless steel'].conductivity_W_mK,
+    slope_1_K: 0,
+    max_C: null,
+    use: 'wall',
+    source: TUBE_MATERIALS['stainless steel'].source,
+    grade: TUBE_MATERIALS['stainless steel'].grade,
+  },
+  copper: {
+    conductivity_W_mK: TUBE_MATERIALS.copper.conductivity_W_mK,
+    slope_1_K: 0,
+    max_C: null,
+    use: 'wall',
+    source: TUBE_MATERIALS.copper.source,
+    grade: TUBE_MATERIALS.copper.grade,
+  },
+  aluminium: {
+    conductivity_W_mK: TUBE_MATERIALS.aluminium.conductivity_W_mK,
+    slope_1_K: 0,
+    max_C: null,
+    use: 'wall',
+    source: TUBE_MATERIALS.aluminium.source,
+    grade: TUBE_MATERIALS.aluminium.grade,
+  },
   concrete: { conductivity_W_mK: 1.4, slope_1_K: 0, max_C: null, use: 'wall', source: MEMORY, grade: 'C' },
   polyethylene: {
     conductivity_W_mK: 0.45,
