@@ -25,7 +25,6 @@ export const PATHS = {
   household_heat: 'inside',
   tap_pipe_to_air: 'out',
   backup_to_water: 'in',
-  cistern_exchange: 'in',
 } as const;
 export type PathKey = keyof typeof PATHS;
 

@@ -1,0 +1,83 @@
+/**
+ * The three resistances between the liquid in a tube and the still water around it, per metre of tube.
+ * Correlations come from `sim/physics`; here they are tabulated so that a march through the store costs a
+ * few multiplications per layer.
+ */
+import { coilCurvature, coilNusselt } from '../../physics/coil-inside.ts';
+import type { CoilDescription } from '../description.ts';
+import { type Liquid, lookUp, TABLE_SIZE } from '../liquid.ts';
+import { outsideFilmCoefficients } from './outside-table.ts';
+
+/** Flow grid of the inside film: mass flow per path, 24 points a decade from 1e-4 kg/s. */
+const POINTS_PER_DECADE = 24;
+const LOWEST_FLOW = 1e-4;
+const FLOW_POINTS = 4 * POINTS_PER_DECADE + 1;
+
+export class Films {
+  /** Wall and fouling [m K/W]. */
+  readonly wall_mK_W: number;
+  readonly #tube: CoilDescription['tube'];
+  /** Bore over the helix's curvature diameter. */
+  readonly curvature: number;
+  readonly #inside: Liquid;
+  readonly #water: Liquid;
+  /** Inside conductance per metre [W/(m K)] by flow column and temperature; a column is filled when first used. */
+  readonly #columns: (Float64Array | undefined)[] = new Array(FLOW_POINTS).fill(undefined);
+  readonly #insideMultiplier: number;
+  readonly #outsideArea: number;
+  readonly #a: Float64Array;
+  readonly #b: Float64Array;
+
+  constructor(coil: CoilDescription, inside: Liquid, water: Liquid) {
+    const { tube } = coil;
+    this.#tube = tube;
+    this.#inside = inside;
+    this.#water = water;
+    this.curvature = coilCurvature(tube.inside_diameter_m, coil.coil_diameter_m, coil.pitch_m);
+    this.#insideMultiplier = coil.inside_film;
+    this.wall_mK_W =
+      Math.log(tube.outside_diameter_m / tube.inside_diameter_m) / (2 * Math.PI * tube.conductivity_W_mK) +
+      coil.fouling_m2K_W / (Math.PI * tube.inside_diameter_m);
+    this.#outsideArea = Math.PI * tube.outside_diameter_m * coil.bundling * coil.outside_film;
+    const table = outsideFilmCoefficients(tube.outside_diameter_m, water);
+    this.#a = table.a;
+    this.#b = table.b;
+  }
+
+  /** Inside film per metre [W/(m K)] at a mass flow per path [kg/s] and a bulk temperature [C], wall as warm as the bulk. */
+  inside(flow_kg_s: number, t_C: number): number {
+    const place = Math.log10(Math.max(flow_kg_s, LOWEST_FLOW) / LOWEST_FLOW) * POINTS_PER_DECADE;
+    const i = Math.min(FLOW_POINTS - 2, place | 0);
+    const low = this.#columns[i] ?? this.#fill(i);
+    const high = this.#columns[i + 1] ?? this.#fill(i + 1);
+    const h = lookUp(low, t_C);
+    return h + Math.min(1, place - i) * (lookUp(high, t_C) - h);
+  }
+
+  /** Correction of the inside film for a wall at another temperature than the bulk (both [C]): (Pr/Pr_wall)^0.14. */
+  wallCorrection(bulk_C: number, wall_C: number): number {
+    return lookUp(this.#inside.prandtl14, bulk_C) / lookUp(this.#inside.prandtl14, wall_C);
+  }
+
+  /** Outside film per metre [W/(m K)] between still water and the tube's outer wall, both [C]. */
+  outside(water_C: number, wall_C: number): number {
+    const film = (water_C + wall_C) / 2;
+    const lift = Math.abs(lookUp(this.#water.density, wall_C) - lookUp(this.#water.density, water_C));
+    const root = lookUp(this.#a, film) + lookUp(this.#b, film) * Math.cbrt(Math.sqrt(lift));
+    return root * root * this.#outsideArea;
+  }
+
+  #fill(column: number): Float64Array {
+    const flow = LOWEST_FLOW * 10 ** (column / POINTS_PER_DECADE);
+    const d = this.#tube.inside_diameter_m;
+    const out = new Float64Array(TABLE_SIZE);
+    for (let i = 0; i < TABLE_SIZE; i++) {
+      const reynolds = (4 * flow) / (Math.PI * d * this.#inside.viscosity[i]);
+      const nusselt = coilNusselt(reynolds, this.#inside.prandtl[i], this.curvature);
+      // h pi d = Nu k / d * pi d
+      out[i] = this.#insideMultiplier * Math.PI * nusselt * this.#inside.conductivity[i];
+    }
+    this.#columns[column] = out;
+    return out;
+  }
+}

@@ -1,0 +1,302 @@
+/**
+ * The store: a stack of layers whose state is enthalpy, so that every energy flow into a layer is linear in
+ * the state and the ledger closes to rounding. Temperatures come from the density-ordered profile.
+ *
+ * Energy of layer i: dE_i/dt = coils - walls + conduction up and down - vapour, radiation and convection from
+ * the surface (top layer) - steam. Source of the form: one-dimensional multi-node store (Duffie & Beckman 8.4,
+ * from memory), with mixing by `ordering.ts` in place of a turbulent conductivity.
+ */
+import { levelFaceFilm, shahEvaporation, waterRadiation } from '../../physics/evaporation.ts';
+import { verticalConductivity } from '../../physics/insulation.ts';
+import { waterBoilingPoint, waterLatentHeat } from '../../physics/water.ts';
+import { Air } from '../air.ts';
+import type { StoreDescription } from '../description.ts';
+import { type Layout, placeOf } from '../layout.ts';
+import { liquid, lookUp, REFERENCE_HEAT_CAPACITY, temperatureOf } from '../liquid.ts';
+import { type StoreGeometry, storeGeometry, volumeBelow } from './geometry.ts';
+import { Ordering } from './ordering.ts';
+import { type Walls, wallsOf } from './walls.ts';
+
+/** Steam forms over the last kelvin below boiling, as it does at a hot surface in nearly boiling water [K]. */
+const STEAMING_RANGE = 1;
+/** A fall of the level smaller than this share of the depth is left for a later restart. */
+const LEVEL_STEP = 2e-4;
+
+const CONDUCTED = placeOf.store_conducted;
+const SURFACE = placeOf.store_surface_air;
+const VAPOUR = placeOf.store_lid_vapour;
+const STEAM = placeOf.store_boiled;
+const MAKE_UP = placeOf.make_up_water;
+const EVAPORATED = placeOf.evaporated_kg;
+const BOILED = placeOf.boiled_kg;
+
+export class Store {
+  readonly description: StoreDescription;
+  readonly layers: number;
+  readonly boiling_C: number;
+  readonly water = liquid({ kind: 'water', mass_share: 0 });
+  geometry: StoreGeometry;
+  walls: Walls;
+  /** Temperature of each layer of the ordered profile, set by `prepare` [C]. */
+  readonly layer_C: Float64Array;
+  /** Heat each layer receives from the coils, filled by them between `prepare` and `finish` [W]. */
+  readonly heat_W: Float64Array;
+  /** Water in each layer [kg]. */
+  readonly mass_kg: Float64Array;
+  depth_m: number;
+  readonly first: number;
+  readonly #air: Air;
+  readonly #ordered: Float64Array;
+  readonly #ordering: Ordering;
+  readonly #density: (x: number) => number;
+  /** Conductance between neighbouring layers over the water's conductivity, and the wall's share [W/K]. */
+  readonly #through_m: Float64Array;
+  readonly #alongWall_W_K: Float64Array;
+  readonly #fullDensity: number;
+  #settledLoss_kg = 0;
+
+  constructor(
+    description: StoreDescription,
+    layers: number,
+    start: { bottom_C: number; top_C: number },
+    air: Air,
+    layout: Layout,
+  ) {
+    this.description = description;
+    this.layers = layers;
+    this.#air = air;
+    this.boiling_C = waterBoilingPoint(air.pressure_Pa);
+    this.depth_m = description.water_depth_m;
+    this.geometry = storeGeometry(description.shape, this.depth_m, layers);
+    this.walls = wallsOf(description, this.geometry);
+    this.layer_C = new Float64Array(layers);
+    this.heat_W = new Float64Array(layers);
+    this.mass_kg = new Float64Array(layers);
+    this.#ordered = new Float64Array(layers);
+    this.#ordering = new Ordering(layers);
+    this.#density = (x) => lookUp(this.water.density, temperatureOf(this.water, x));
+    this.#through_m = new Float64Array(layers);
+    this.#alongWall_W_K = new Float64Array(layers);
+    this.#fullDensity = lookUp(this.water.density, (start.bottom_C + start.top_C) / 2);
+    this.#fit();
+    const initial = new Float64Array(layers);
+    for (let i = 0; i < layers; i++) {
+      const t = start.bottom_C + ((start.top_C - start.bottom_C) * (i + 0.5)) / layers;
+      this.layer_C[i] = Math.min(t, this.boiling_C);
+      initial[i] = lookUp(this.water.enthalpy, this.layer_C[i]);
+    }
+    this.first = layout.claim('store', 'layer', initial);
+  }
+
+  #fit(): void {
+    const { description, geometry } = this;
+    const wall = description.wall;
+    for (let i = 0; i < this.layers; i++) {
+      this.mass_kg[i] = geometry.volume_m3[i] * this.#fullDensity;
+      if (i === 0) continue;
+      const area = geometry.section_m2[i];
+      this.#through_m[i] = area / geometry.layer_height_m;
+      const alongWall = verticalConductivity(0, wall.conductivity_W_mK, (geometry.perimeter_m[i] * wall.thickness_m) / area);
+      this.#alongWall_W_K[i] = alongWall * this.#through_m[i];
+    }
+  }
+
+  /** Orders the profile by density and sets `layer_C`; clears `heat_W`. */
+  prepare(y: ArrayLike<number>): void {
+    this.#ordering.order(y, this.first, this.mass_kg, this.#ordered, this.#density);
+    const { water, layer_C } = this;
+    for (let i = 0; i < this.layers; i++) {
+      const x = this.#ordered[i];
+      // Pools share one value: looked up once.
+      layer_C[i] = i > 0 && x === this.#ordered[i - 1] ? layer_C[i - 1] : temperatureOf(water, x);
+      this.heat_W[i] = 0;
+    }
+  }
+
+  /** Makes the ordered profile the state (at restarts). */
+  settle(y: number[]): void {
+    this.prepare(y);
+    for (let i = 0; i < this.layers; i++) y[this.first + i] = this.#ordered[i];
+  }
+
+  /** Adds energy [J] to a layer of the state (a coil's content coming to rest). */
+  exchange(y: number[], layer: number, energy_J: number): void {
+    y[this.first + layer] += energy_J / (this.mass_kg[layer] * REFERENCE_HEAT_CAPACITY);
+  }
+
+  /** Walls, surface and steam; writes the layers' rates and the ledger's. */
+  finish(t: number, out: number[]): void {
+    const { layer_C, heat_W, layers, description } = this;
+    const around = this.#air.around_C(description.surroundings, t);
+    const { side_W_K } = this.walls;
+    let conducted = 0;
+    for (let i = 0; i < layers; i++) {
+      const lost = side_W_K[i] * (layer_C[i] - around);
+      heat_W[i] -= lost;
+      conducted += lost;
+      if (i > 0 && layer_C[i] !== layer_C[i - 1]) {
+        const k = lookUp(this.water.conductivity, layer_C[i]);
+        const down = (k * this.#through_m[i] + this.#alongWall_W_K[i]) * (layer_C[i] - layer_C[i - 1]);
+        heat_W[i] -= down;
+        heat_W[i - 1] += down;
+      }
+    }
+    const below = this.walls.bottom_W_K * (layer_C[0] - (description.ground_C ?? around));
+    heat_W[0] -= below;
+    const open = description.vapour_share;
+    const top = layer_C[layers - 1];
+    const lid = (1 - open) * this.walls.lid_W_K * (top - around);
+    heat_W[layers - 1] -= lid;
+    out[CONDUCTED] = conducted + below + lid;
+    this.#surface(top, around, open, out);
+    this.#steam(out);
+    for (let i = 0; i < layers; i++) {
+      out[this.first + i] = heat_W[i] / (this.mass_kg[i] * REFERENCE_HEAT_CAPACITY);
+    }
+  }
+
+  /** Evaporation, convection and radiation past the lid. */
+  #surface(top: number, around: number, open: number, out: number[]): void {
+    const area = open * this.geometry.surface_m2;
+    const side = Math.sqrt(this.geometry.surface_m2);
+    const bare = area * (levelFaceFilm(top, around, side) * (top - around) + waterRadiation(top, around));
+    const vapour_kg_s =
+      area *
+      shahEvaporation(top, {
+        air_C: around,
+        relative_humidity: Air.humidity(this.description.surroundings),
+        pressure_Pa: this.#air.pressure_Pa,
+      });
+    const carried = this.#leave(vapour_kg_s, top, out, true);
+    this.heat_W[this.layers - 1] -= bare;
+    out[SURFACE] = bare;
+    out[VAPOUR] = carried;
+    out[EVAPORATED] = vapour_kg_s;
+  }
+
+  /** Books vapour leaving the top; with a float valve the water it takes is replaced. Returns the heat it carries off [W]. */
+  #leave(vapour_kg_s: number, from_C: number, out: number[], first: boolean): number {
+    const latent = vapour_kg_s * waterLatentHeat(from_C);
+    const top = this.layers - 1;
+    this.heat_W[top] -= latent;
+    if (first) out[MAKE_UP] = 0;
+    if (this.description.make_up === 'by hand') return latent;
+    const gone = vapour_kg_s * REFERENCE_HEAT_CAPACITY * lookUp(this.water.enthalpy, from_C);
+    const added = vapour_kg_s * REFERENCE_HEAT_CAPACITY * lookUp(this.water.enthalpy, this.description.make_up_C);
+    this.heat_W[top] += added - gone;
+    out[MAKE_UP] += added;
+    return latent + gone;
+  }
+
+  /** Heat that would carry a layer past boiling leaves as steam instead. */
+  #steam(out: number[]): void {
+    const { layer_C, heat_W, layers, boiling_C } = this;
+    let steam_W = 0;
+    for (let i = layers - 1; i >= 0 && layer_C[i] > boiling_C - STEAMING_RANGE; i--) {
+      // A pool shares its heat: what its lower layers receive boils off the whole of it.
+      let j = i;
+      let heat = heat_W[i];
+      let mass = this.mass_kg[i];
+      while (j > 0 && layer_C[j - 1] === layer_C[i]) {
+        j--;
+        heat += heat_W[j];
+        mass += this.mass_kg[j];
+      }
+      const share = Math.min(1, (layer_C[i] - (boiling_C - STEAMING_RANGE)) / STEAMING_RANGE);
+      if (heat > 0) {
+        const boiled = share * heat;
+        steam_W += boiled;
+        for (let k = j; k <= i; k++) heat_W[k] -= (boiled * this.mass_kg[k]) / mass;
+      }
+      i = j;
+    }
+    const steam_kg_s = steam_W / waterLatentHeat(boiling_C);
+    out[BOILED] = steam_kg_s;
+    if (steam_kg_s === 0) {
+      out[STEAM] = 0;
+      return;
+    }
+    // The latent heat was taken above; only the water's own warmth and its replacement remain.
+    const top = layers - 1;
+    heat_W[top] += steam_W;
+    out[STEAM] = this.#leave(steam_kg_s, boiling_C, out, false);
+  }
+
+  /**
+   * At restarts, where the level is kept by hand: takes the water that left since the last time out of the
+   * stack and cuts the layers anew. Returns true if the level moved.
+   */
+  lowerLevel(y: number[]): boolean {
+    if (this.description.make_up === 'float') return false;
+    const gone = y[EVAPORATED] + y[BOILED] - this.#settledLoss_kg;
+    const held = this.mass_kg.reduce((sum, m) => sum + m, 0);
+    if (gone < LEVEL_STEP * held) return false;
+    const evaporated = y[EVAPORATED] / (y[EVAPORATED] + y[BOILED]);
+    const before = Float64Array.from({ length: this.layers }, (_, i) => y[this.first + i]);
+    const masses = this.mass_kg.slice();
+    this.#settledLoss_kg += gone;
+    this.depth_m = this.#depthFor((held - gone) / this.#fullDensity);
+    this.geometry = storeGeometry(this.description.shape, this.depth_m, this.layers);
+    this.walls = wallsOf(this.description, this.geometry);
+    this.#fit();
+    // Rounding of the depth is spread, so that the mass is exactly what is left.
+    const fitted = this.mass_kg.reduce((sum, m) => sum + m, 0);
+    for (let i = 0; i < this.layers; i++) this.mass_kg[i] *= (held - gone) / fitted;
+    const taken = recut(before, masses, this.mass_kg, y, this.first) * REFERENCE_HEAT_CAPACITY;
+    y[VAPOUR] += taken * evaporated;
+    y[STEAM] += taken * (1 - evaporated);
+    return true;
+  }
+
+  #depthFor(volume_m3: number): number {
+    let low = 0;
+    let high = this.depth_m;
+    for (let i = 0; i < 60; i++) {
+      const middle = (low + high) / 2;
+      if (volumeBelow(this.description.shape, middle) < volume_m3) low = middle;
+      else high = middle;
+    }
+    return high;
+  }
+
+  /** Energy of the water [J, 0 at 0 C]. */
+  energy(y: ArrayLike<number>): number {
+    let energy = 0;
+    for (let i = 0; i < this.layers; i++) energy += this.mass_kg[i] * y[this.first + i];
+    return energy * REFERENCE_HEAT_CAPACITY;
+  }
+
+  /** Layer that holds a height above the bottom [m]. */
+  layerAt(height_m: number): number {
+    return Math.min(this.layers - 1, Math.max(0, Math.floor(height_m / this.geometry.layer_height_m)));
+  }
+}
+
+/** Fills new layers from old ones, bottom first; returns what did not fit: mass times enthalpy [kg K]. */
+function recut(
+  x: Float64Array,
+  masses: Float64Array,
+  wanted: Float64Array,
+  y: number[],
+  first: number,
+): number {
+  let old = 0;
+  let left = masses[0];
+  let total = 0;
+  for (let i = 0; i < x.length; i++) total += masses[i] * x[i];
+  for (let i = 0; i < wanted.length; i++) {
+    let need = wanted[i];
+    let energy = 0;
+    while (need > 0 && old < x.length) {
+      const part = Math.min(need, left);
+      energy += part * x[old];
+      need -= part;
+      left -= part;
+      if (left <= 1e-12 && old < x.length - 1) left = masses[++old];
+      else if (left <= 1e-12) break;
+    }
+    y[first + i] = energy / (wanted[i] - Math.max(0, need));
+    total -= wanted[i] * y[first + i];
+  }
+  return total;
+}

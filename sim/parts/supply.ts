@@ -1,0 +1,104 @@
+/** Cold water: how cold it is, and how much of it a small demand pump can push through coil, pipes and head. */
+import { demandPumpPressure, orificeFlow } from '../physics/heat-exchange.ts';
+import { waterDensity } from '../physics/water.ts';
+import type { Air } from './air.ts';
+import type { Draw, SupplyDescription } from './description.ts';
+import type { Layout } from './layout.ts';
+import { liquid, lookUp, REFERENCE_HEAT_CAPACITY, temperatureOf } from './liquid.ts';
+
+/** Latent heat of freezing [J/kg] (IAPWS, from memory) as kelvin of the reference heat capacity. */
+const FREEZING_DROP = 333_550 / REFERENCE_HEAT_CAPACITY;
+const ICE_HEAT_CAPACITY = 2100;
+const GRAVITY = 9.80665;
+/** A hand tap gives what is wanted while at least this pressure stands at it [Pa] (10 psi; common practice). */
+const TAP_PRESSURE = 69_000;
+const DAYS_TO_MONTH = [31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365];
+
+export class Supply {
+  readonly description: SupplyDescription;
+  readonly #air: Air;
+  readonly #state: number | null;
+  readonly #firstDay: number;
+  readonly #water = liquid({ kind: 'water', mass_share: 0 });
+  readonly #mass_kg: number;
+
+  constructor(description: SupplyDescription, air: Air, firstDay: number, layout: Layout) {
+    this.description = description;
+    this.#air = air;
+    this.#firstDay = firstDay;
+    const { cold } = description;
+    if (cold.kind === 'cistern') {
+      this.#mass_kg = cold.volume_m3 * waterDensity(cold.start_C);
+      this.#state = layout.claim('cistern', 'water', [lookUp(this.#water.enthalpy, cold.start_C)]);
+    } else {
+      this.#mass_kg = 0;
+      this.#state = null;
+    }
+  }
+
+  /** Temperature of the cold water [C] at a time of the run; freezing water in a cistern stays at 0. */
+  cold_C(t: number, y: ArrayLike<number>): number {
+    const { cold } = this.description;
+    if (cold.kind === 'fixed') return cold.temperature_C;
+    if (cold.kind === 'by month') {
+      const day = (this.#firstDay + Math.floor(t / 86_400)) % 365;
+      return cold.temperature_C[DAYS_TO_MONTH.findIndex((end) => day < end)];
+    }
+    return Math.max(0, this.#cistern_C(y[this.#state as number]));
+  }
+
+  #cistern_C(x: number): number {
+    if (x >= 0) return temperatureOf(this.#water, x);
+    if (x >= -FREEZING_DROP) return 0;
+    return ((x + FREEZING_DROP) * REFERENCE_HEAT_CAPACITY) / ICE_HEAT_CAPACITY;
+  }
+
+  /** Share of a cistern that is ice. */
+  ice(y: ArrayLike<number>): number {
+    if (this.#state === null) return 0;
+    return Math.min(1, Math.max(0, -y[this.#state] / FREEZING_DROP));
+  }
+
+  /** Cistern's rate of change; what is drawn is refilled. */
+  rates(t: number, y: ArrayLike<number>, drawn_kg_s: number, out: number[]): void {
+    const { cold } = this.description;
+    if (cold.kind !== 'cistern' || this.#state === null) return;
+    const x = y[this.#state];
+    const gain = cold.conductance_W_K * (this.#air.around_C(cold.surroundings, t) - this.#cistern_C(x));
+    const refill = lookUp(this.#water.enthalpy, cold.refill_C) - Math.max(0, x);
+    out[this.#state] = (gain / REFERENCE_HEAT_CAPACITY + drawn_kg_s * refill) / this.#mass_kg;
+  }
+
+  /**
+   * Where pump and pipes cross: pressure at the taps [Pa] and the share of each draw's wanted flow it gives.
+   *
+   * @param draws open now
+   * @param loss pressure lost [Pa] between pump and taps at a total mixed flow [m3/s]
+   */
+  crossing(draws: readonly Draw[], loss: (flow_m3_s: number) => number): { pressure_Pa: number; flows_m3_s: number[] } {
+    const { pump, lift_m } = this.description;
+    const flowsAt = (p: number) => draws.map((draw) => outletFlow(draw, p));
+    const surplus = (p: number) => {
+      const flow = flowsAt(p).reduce((sum, f) => sum + f, 0);
+      return demandPumpPressure(flow, pump.open_flow_m3_s, pump.cut_out_Pa) - GRAVITY * 1000 * lift_m - loss(flow) - p;
+    };
+    // Pressure asked for falls as flow rises: one crossing, found by halving.
+    let low = 0;
+    let high = pump.cut_out_Pa;
+    if (surplus(0) <= 0) return { pressure_Pa: 0, flows_m3_s: draws.map(() => 0) };
+    for (let i = 0; i < 40; i++) {
+      const middle = (low + high) / 2;
+      if (surplus(middle) > 0) low = middle;
+      else high = middle;
+    }
+    return { pressure_Pa: low, flows_m3_s: flowsAt(low) };
+  }
+}
+
+/** Flow of one open outlet [m3/s] at a pressure [Pa]: a head is an orifice, a tap is throttled to what is wanted. */
+function outletFlow(draw: Draw, pressure_Pa: number): number {
+  if (draw.outlet.kind === 'head') {
+    return Math.min(orificeFlow(pressure_Pa, draw.flow_m3_s, draw.outlet.rated_Pa), draw.flow_m3_s);
+  }
+  return Math.min(draw.flow_m3_s, orificeFlow(pressure_Pa, draw.flow_m3_s, TAP_PRESSURE));
+}
