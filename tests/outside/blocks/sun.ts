@@ -87,7 +87,7 @@ const rating = (check: Check) => ({
 
 export const sun: Block = {
   name: 'sun, sky and collector',
-  atLeast: 134,
+  atLeast: 142,
   answers: {
     'solar.spa': (check) => {
       const seen = sunPosition(
