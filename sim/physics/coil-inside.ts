@@ -47,7 +47,7 @@ export function coilNusseltLaminar(reynolds: number, prandtl: number, r: number)
  * Nu = (xi/8) Re Pr / (1 + 12.7 sqrt(xi/8) (Pr^(2/3) - 1)), xi = 0.3164 Re^-0.25 + 0.03 sqrt(r). Re > 22000.
  * Source: Gnielinski 1986, as in VDI Heat Atlas G3 (from memory; value checked in checks.json).
  */
-export function coilNusseltTurbulent(reynolds: number, prandtl: number, r: number): number {
+function coilNusseltTurbulent(reynolds: number, prandtl: number, r: number): number {
   const xi = 0.3164 * reynolds ** -0.25 + 0.03 * Math.sqrt(r);
   return gnielinskiCore(reynolds, prandtl, xi);
 }

@@ -104,7 +104,7 @@ export function moriNakayamaNusselt(reynolds: number, prandtl: number, r: number
 }
 
 /**
- * How far other forms lie from `coilNusselt` at this flow. In laminar flow the main form is the highest of four.
+ * How far other forms lie from `coilNusselt` at this flow [multiples of it, -]. In laminar flow the main form is the highest of four.
  *
  * Source: the functions above, each within its own range of Re.
  */
@@ -192,7 +192,7 @@ export function prasadFriction(reynolds: number, r: number): number {
 }
 
 /**
- * How far other forms lie from `coilFriction` of a smooth coil at this flow.
+ * How far other forms lie from `coilFriction` of a smooth coil at this flow [multiples of it, -].
  *
  * Source: the functions above, each within its own range of Re.
  */

@@ -148,7 +148,7 @@ const USUAL_SET = {
 } as const;
 
 /**
- * Fuel line of an unmeasured liquid-cooled set: rated fuel from a usual efficiency (21 % spark, 29 % diesel), of which
+ * Fuel line of an unmeasured liquid-cooled set of rated output [W] on a fuel of lower heating value [J/kg]: rated fuel from a usual efficiency (21 % spark, 29 % diesel), of which
  * a usual share (30 %, 17 %) burns at no load.
  *
  * Bands: spark 18-24 % and 25-35 %, diesel 25-32 % and 13-20 %. Source: Willans' line; shares and efficiencies from

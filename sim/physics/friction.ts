@@ -81,7 +81,7 @@ export function tubeVelocity(flow_m3_s: number, inside_diameter_m: number): numb
 /**
  * Reynolds number [-] of a volume flow [m3/s] in a bore [m]: rho v d / mu. Source: definition.
  */
-export function tubeReynolds(
+function tubeReynolds(
   flow_m3_s: number,
   inside_diameter_m: number,
   density_kg_m3: number,
