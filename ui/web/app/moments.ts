@@ -1,6 +1,6 @@
 /** What the store and its neighbours did at one sample, in words; and the times a cursor steps through. */
 import type { Result, Series } from '../../../sim/index.ts';
-import { channelWords, momentWords, storeWords, type UnitSystem } from '../../words/index.ts';
+import { momentWords, storeWords, type UnitSystem } from '../../words/index.ts';
 import { coldSpans, heatAt, heatStreams, layerAt } from './days-data.ts';
 import type { Shown } from './page-state.ts';
 import { pageWords, weekdayWords } from './page-words.ts';
@@ -65,7 +65,7 @@ export function readout({ result }: Shown, sample: number, system: UnitSystem): 
   const channel = (name: string) => series.channels[name]?.[sample] ?? Number.NaN;
   const row = (label: string, key: string, value: number, swatch: string | null = null): ReadoutRow[] =>
     Number.isFinite(value) ? [{ swatch, label, text: quantityWords(key, value, system) }] : [];
-  const own = (key: keyof typeof channelWords) => row(channelWords[key], key, channel(key));
+  const own = (key: keyof typeof pageWords.channels) => row(pageWords.channels[key], key, channel(key));
   const drawing = channel('mixed_flow_m3_s') > 0;
   const store = (
     [
@@ -83,7 +83,7 @@ export function readout({ result }: Shown, sample: number, system: UnitSystem): 
     );
   const tap = drawing
     ? [...own('outlet_C'), ...own('wanted_C'), ...own('mixed_flow_m3_s')]
-    : [{ swatch: null, label: channelWords.outlet_C, text: pageWords.nothingDrawn }];
+    : [{ swatch: null, label: pageWords.channels.outlet_C, text: pageWords.nothingDrawn }];
   return [
     { title: storeWords.title, rows: store },
     { title: pageWords.heatTitle, rows: heat },

@@ -25,6 +25,14 @@ export const pageWords = {
   ranCold: 'ran cold at the tap',
   warmEnough: 'warm enough for the tap,',
   streams: { engine: 'engine', sun: 'sun', household: 'household', losses: 'losses' },
+  /** Short names of channels, for the narrow columns of the readout. */
+  channels: {
+    outlet_C: 'at the tap',
+    wanted_C: 'wanted',
+    mixed_flow_m3_s: 'flow',
+    air_C: 'outdoors',
+    sun_W_m2: 'on the glass',
+  },
   heatTitle: 'Heat, mean up to then',
   tapTitle: 'Tap',
   outsideTitle: 'Outdoors',

@@ -47,8 +47,8 @@ export function fieldKey(scale: FieldScale, palette: Palette, options: FieldKeyO
   });
   const pivot = to > from ? ((0.5 - from) / (to - from)) * width : 0;
   const ends = [
-    label(words(scale.low), 0, height - 3, { class: 'start' }),
-    label(words(scale.high), width, height - 3, { class: 'end' }),
+    label(words(scale.low), 0, height - 3, { class: 'key-from' }),
+    label(words(scale.high), width, height - 3, { class: 'key-to' }),
   ];
   const room = width * 0.25;
   const between = pivot > room && pivot < width - room;
@@ -57,6 +57,6 @@ export function fieldKey(scale: FieldScale, palette: Palette, options: FieldKeyO
     tag('rect', { width, height: bar, fill: 'url(#field-colours)' }),
     pivot > 0 && pivot < width ? tag('path', { class: 'pivot', d: `M${px(pivot)},0V${bar + 3}` }) : '',
     ...ends,
-    between ? label(words(scale.pivot), pivot, height - 3, { class: 'middle' }) : '',
+    between ? label(words(scale.pivot), pivot, height - 3, { class: 'key-pivot' }) : '',
   ].join('');
 }

@@ -10,7 +10,7 @@ import { quantityWords } from '../app/screen-units.ts';
 export function daysTableView({ result, firstWeekday }: Shown, units: UnitSystem): TemplateResult {
   const { step_s, rows } = daysTable(result.series, result.days);
   const temperature = (value_C: number) => quantityWords('outlet_C', value_C, units);
-  return html`<div class="scrolls tall" tabindex="0" role="region" aria-labelledby="days-table-title">
+  return html`<div class="scrolls tall" tabindex="0" role="group" aria-labelledby="days-table-title">
     <table class="days-table">
       <caption id="days-table-title">
         ${pageWords.tableCaption(step_s)}

@@ -41,7 +41,7 @@ const keySize = { width: 190, height: 30 };
 export function drawPlots(data: DaysData, shown: Shown, width: number, palette: Palette): DrawnPlots {
   const narrow = width < narrow_px;
   const options = (height: number): TimeChartOptions => ({
-    frame: { left: narrow ? 46 : 54, right: narrow ? 44 : 54, top: 8, bottom: 22, width, height },
+    frame: { left: 54, right: narrow ? 46 : 54, top: 8, bottom: 22, width, height },
     span: data.span,
     timeWords: (tick) => tickWords(shown, tick),
     valueWords: (value) => plainNumber(value),

@@ -12,6 +12,7 @@ export class TankfulChoice extends LightElement {
   @property({ attribute: false }) page!: Page;
   @property({ attribute: false }) state!: PageState;
 
+  // Fields are set only when the choice changes: a run that reports must not undo what is being typed.
   override render(): TemplateResult {
     const { choice, progress } = this.state;
     const { catalogue } = this.page;
@@ -29,7 +30,7 @@ export class TankfulChoice extends LightElement {
         </label>
         <label>
           <span>${pageWords.from}</span>
-          <input name="from" type="date" required .value=${live(choice.from)} @change=${this.onFrom} />
+          <input name="from" type="date" required .value=${choice.from} @change=${this.onFrom} />
         </label>
         <label>
           <span>${pageWords.days}</span>
@@ -40,7 +41,7 @@ export class TankfulChoice extends LightElement {
             min=${daysRange.least}
             max=${daysRange.most}
             step="1"
-            .value=${live(Number.isNaN(choice.days) ? '' : String(choice.days))}
+            .value=${Number.isNaN(choice.days) ? '' : String(choice.days)}
             @change=${this.onDays}
           />
         </label>

@@ -20,7 +20,7 @@ export class TankfulLedger extends LightElement {
     return html`
       <section class="panel" aria-labelledby="ledger-title">
         <h2 id="ledger-title">${ledgerTotalWords.title}</h2>
-        <div class="scrolls" tabindex="0" role="region" aria-labelledby="ledger-title">
+        <div class="scrolls" tabindex="0" role="group" aria-labelledby="ledger-title">
           <table class="ledger">
             <thead>
               <tr>

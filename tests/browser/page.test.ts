@@ -1,0 +1,156 @@
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { looks, type VisitOptions, visit } from './support/visit.ts';
+
+const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+
+async function openSolved(options: VisitOptions = {}) {
+  const visited = await visit(options);
+  await visited.page.waitForSelector('.readout .moment');
+  await visited.page.waitForSelector('.stage svg .line.top');
+  return visited;
+}
+
+/** What axe finds wrong, as "rule: element". */
+async function violations(page: Page): Promise<string[]> {
+  await page.addScriptTag({ path: axePath });
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: {
+        run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
+      };
+    };
+    const found = await axe.run();
+    return found.violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary}`),
+    );
+  });
+}
+
+const cursor = (page: Page) => page.getByRole('slider');
+const moment = (page: Page) => page.innerText('.readout .moment');
+
+describe('the page', () => {
+  it('opens with the demo solved: lines, field, heat, ledger and figures with numbers', async () => {
+    const { page, errors, outsideRequests } = await openSolved();
+    expect(await page.inputValue('select[name=scenario]')).toBe('demo');
+    expect(await page.innerText('.readout')).toMatch(/\d+(\.\d+)? °F/);
+    expect(await page.locator('.stage svg path.line').count()).toBe(3);
+    expect(await page.locator('.stage svg path.heat').count()).toBeGreaterThanOrEqual(3);
+    const colours = await page.evaluate(() => {
+      const canvas = document.querySelector<HTMLCanvasElement>('.stage canvas');
+      const data = canvas?.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
+      return new Set(Array.from({ length: data.length / 4 }, (_, i) => data.slice(i * 4, i * 4 + 4).join()))
+        .size;
+    });
+    expect(colours).toBeGreaterThan(20);
+    expect(await page.locator('.figure dd').count()).toBeGreaterThan(10);
+    const residual = await page.innerText('.residual td:last-child');
+    expect(Number.parseFloat(residual)).toBeLessThan(0.1);
+    expect(errors).toEqual([]);
+    expect(outsideRequests).toEqual([]);
+  });
+
+  it('moves the cursor by keyboard, by pointer, and speaks its values', async () => {
+    const { page } = await openSolved();
+    await cursor(page).focus();
+    await page.keyboard.press('Home');
+    const first = await moment(page);
+    await page.keyboard.press('ArrowRight');
+    const second = await moment(page);
+    expect(second).not.toBe(first);
+    expect(await cursor(page).getAttribute('aria-valuetext')).toBe(second);
+    await page.keyboard.press('PageUp');
+    const nextDay = await moment(page);
+    expect(nextDay.split(', ')[1]).toBe(second.split(', ')[1]);
+    expect(nextDay).not.toBe(second);
+    await page.keyboard.press('PageDown');
+    expect(await moment(page)).toBe(second);
+    await page.waitForFunction(() =>
+      /top .*°F/.test(document.querySelector('.unseen[aria-live]')?.textContent ?? ''),
+    );
+    const box = await cursor(page).boundingBox();
+    await page.mouse.move((box?.x ?? 0) + (box?.width ?? 0) / 2, (box?.y ?? 0) + 80);
+    expect(await moment(page)).not.toBe(second);
+  });
+
+  it('shows the days as a table', async () => {
+    const { page } = await openSolved();
+    await page.getByRole('button', { name: 'Show as table' }).click();
+    const table = page.locator('.days-table');
+    expect(await table.locator('tbody tr').count()).toBeGreaterThanOrEqual(7);
+    expect(await table.locator('tbody td').first().innerText()).toMatch(/°F$/);
+  });
+
+  it('changes all units at once', async () => {
+    const { page } = await openSolved();
+    await page.getByRole('radio', { name: /SI/ }).check();
+    await page.waitForFunction(() => document.querySelector('.readout')?.textContent?.includes('°C'));
+    const text = await page.innerText('main');
+    expect(text.replace('US (°F, gal, Btu)', '')).not.toMatch(/°F|Btu|\bgal\b|\bpsi\b/);
+  });
+
+  it('runs another scenario and another span', async () => {
+    const { page, errors } = await openSolved();
+    const before = await page.innerText('.shown');
+    const [, other] = await page
+      .locator('select[name=scenario] option')
+      .evaluateAll((options) => options.map((option) => (option as HTMLOptionElement).value));
+    await page.selectOption('select[name=scenario]', other);
+    await page.waitForFunction((old) => {
+      const shown = document.querySelector<HTMLElement>('.shown');
+      return shown && !shown.classList.contains('stale') && shown.innerText !== old;
+    }, before);
+    await page.fill('input[name=days]', '2');
+    await page.press('input[name=days]', 'Enter');
+    await page.waitForFunction(() =>
+      /, 2 days/.test(document.querySelector('.shown:not(.stale)')?.textContent ?? ''),
+    );
+    expect(errors).toEqual([]);
+  });
+
+  it('says what is wrong with a span and keeps the last good run, labelled so', async () => {
+    const { page } = await openSolved();
+    await page.fill('input[name=days]', '400');
+    await page.press('input[name=days]', 'Enter');
+    await page.waitForSelector('.troubles li');
+    expect(await page.innerText('.troubles')).toContain('Days - expected a whole number, 1 to 365 - got 400');
+    expect(await page.innerText('.shown')).toMatch(/^Last good run/);
+    expect(await page.locator('.stage svg path.line').count()).toBe(3);
+  });
+
+  it('stops a year on request, and a later choice overtakes it', async () => {
+    const { page } = await openSolved();
+    const shown = await page.innerText('.shown');
+    await page.fill('input[name=days]', '365');
+    await page.press('input[name=days]', 'Enter');
+    await page.getByRole('button', { name: 'Stop' }).click();
+    await page.waitForSelector('progress', { state: 'detached' });
+    expect(await page.innerText('.shown')).toBe(`Last good run, not the choice above: ${shown}`);
+    await page.fill('input[name=days]', '364');
+    await page.press('input[name=days]', 'Enter');
+    await page.fill('input[name=days]', '1');
+    await page.press('input[name=days]', 'Enter');
+    await page.waitForFunction(() =>
+      /, 1 day\./.test(document.querySelector('.shown:not(.stale)')?.textContent ?? ''),
+    );
+  });
+
+  it.each(looks)('breaks no rule of access at $width px, $scheme', async (look) => {
+    const { page } = await openSolved(look);
+    await page.getByRole('button', { name: 'Show as table' }).click();
+    await page.fill('input[name=days]', '400');
+    await page.press('input[name=days]', 'Enter');
+    await page.waitForSelector('.troubles li');
+    expect(await violations(page)).toEqual([]);
+  });
+
+  it.each([320, 390, 768, 1280])('does not scroll sideways at %d px', async (width) => {
+    const { page } = await openSolved({ width });
+    await page.getByRole('button', { name: 'Show as table' }).click();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+  });
+});
