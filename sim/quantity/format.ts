@@ -1,0 +1,100 @@
+/** Prints quantities as text with their unit, so that reading the text gives the value back within its digits. */
+import { clockText } from './clock.ts';
+import { findUnit } from './lookup.ts';
+import { printUnits } from './print-units.ts';
+import { fromSI, printedSymbol, type Unit, type UnitSystem, withUnit } from './unit.ts';
+import type { DimensionKey } from './units.ts';
+
+export interface FormatOptions {
+  /** Significant digits. */
+  digits?: number;
+  /** ASCII only, as in `ft2` for `ft²`. */
+  plain?: boolean;
+}
+
+/** `unknown` for what is no number. A value in SI, or degrees Celsius, as `120 °F`. */
+export function formatQuantity(
+  value_SI: number,
+  key: DimensionKey,
+  system: UnitSystem,
+  { digits, plain = false }: FormatOptions = {},
+): string {
+  if (!Number.isFinite(value_SI)) return 'unknown';
+  const many = digits ?? printUnits[key].digits ?? 3;
+  switch (key) {
+    case 'clock':
+      return system === 'US' ? twelveHours(value_SI) : clockText(dayTime(value_SI));
+    case 'count':
+      return rounded(value_SI, many);
+    case 'latitude':
+      return placeText(value_SI, many, 'NS', plain);
+    case 'longitude':
+      return placeText(value_SI, many, 'EW', plain);
+    default: {
+      const unit = unitFor(value_SI, key, system);
+      const most = digits === undefined ? printUnits[key].decimals : undefined;
+      const number = rounded(fromSI(value_SI, unit), many, most);
+      if (key === 'resistance' && unit.system === 'US' && value_SI >= 0) return `R-${number}`;
+      return withUnit(number, plain ? unit.symbol : printedSymbol(unit.symbol));
+    }
+  }
+}
+
+/** In US units with SI in brackets, as in `120 °F (48.9 °C)`; once where both are the same. */
+export function formatBoth(value_SI: number, key: DimensionKey, options: FormatOptions = {}): string {
+  const [inUS, inSI] = [
+    formatQuantity(value_SI, key, 'US', options),
+    formatQuantity(value_SI, key, 'SI', options),
+  ];
+  return inUS === inSI ? inUS : `${inUS} (${inSI})`;
+}
+
+const m_per_sixteenth = 0.0254 / 16;
+
+/** A length as a tape shows it, to the nearest sixteenth of an inch: `24 3/8 in`. */
+export function formatTape(value_m: number): string {
+  if (!Number.isFinite(value_m)) return 'unknown';
+  const all = Math.round(Math.abs(value_m) / m_per_sixteenth);
+  const inches = Math.floor(all / 16);
+  let [above, below] = [all % 16, 16];
+  while (above > 0 && above % 2 === 0) [above, below] = [above / 2, below / 2];
+  const fraction = above === 0 ? '' : `${above}/${below}`;
+  const number = inches === 0 && fraction ? fraction : `${inches}${fraction && ` ${fraction}`}`;
+  return `${value_m < 0 && all > 0 ? '-' : ''}${number} in`;
+}
+
+function unitFor(value_SI: number, key: DimensionKey, system: UnitSystem): Unit {
+  const size = Math.abs(value_SI);
+  const [symbol] = printUnits[key][system].find(([, below]) => below === undefined || size < below) ?? [''];
+  const unit = findUnit(symbol, key);
+  if (!unit)
+    throw new Error(`quantity.format - expected a unit to print ${key} in - got "${symbol}" - report this`);
+  return unit;
+}
+
+/** Without noughts at its end. `most`: decimals at most. */
+function rounded(value: number, digits: number, most = Number.POSITIVE_INFINITY): string {
+  const significant = Number(value.toPrecision(Math.min(100, Math.max(1, digits))));
+  const kept = most === Number.POSITIVE_INFINITY ? significant : Number(significant.toFixed(most));
+  return String(kept === 0 ? 0 : kept);
+}
+
+/** A clock starts anew at midnight; only the end of the first day keeps its `24:00`. */
+function dayTime(value_s: number): number {
+  const whole = Math.round(value_s);
+  return whole === 86_400 ? whole : ((whole % 86_400) + 86_400) % 86_400;
+}
+
+function twelveHours(value_s: number): string {
+  const text = clockText(dayTime(value_s));
+  const [hours, ...others] = text.split(':');
+  // Noon and both midnights are misread with am and pm.
+  if (text === '0:00' || text === '24:00') return text;
+  if (text === '12:00') return 'noon';
+  return `${[Number(hours) % 12 || 12, ...others].join(':')} ${Number(hours) < 12 ? 'am' : 'pm'}`;
+}
+
+function placeText(value_rad: number, digits: number, letters: string, plain: boolean): string {
+  const degrees = (Math.abs(value_rad) * 180) / Math.PI;
+  return `${rounded(degrees, digits)}${plain ? '' : '°'} ${letters[value_rad < 0 ? 1 : 0]}`;
+}

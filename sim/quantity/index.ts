@@ -1,0 +1,8 @@
+/** Quantities as text with their unit, and the names of all that a run gives back. */
+export { editDistance } from './edit-distance.ts';
+export { type FormatOptions, formatBoth, formatQuantity, formatTape } from './format.ts';
+export { type GlossaryEntry, glossary } from './glossary.ts';
+export { parseQuantity } from './parse.ts';
+export type { Accepted, Reading, Refused } from './reading.ts';
+export type { UnitSystem } from './unit.ts';
+export type { DimensionKey } from './units.ts';
