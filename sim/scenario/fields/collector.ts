@@ -166,7 +166,7 @@ export const collector = group(
     ),
     pump_power: quantity(
       'pump’s electric power',
-      'power',
+      'electric_power',
       [0, 1000],
       '15 W',
       byDefault('15 W', 'D', 'one owner measured 6 W, another’s needed more than 45 W of panels'),

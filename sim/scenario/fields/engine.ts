@@ -36,7 +36,7 @@ export const engine = group(
     name: text('name', byDefault('engine', 'D', 'its name')),
     coil: text('name of the coil its coolant flows through', required),
     fuel: choice('fuel', FUELS, required),
-    rated_output: quantity('rated electrical output', 'power', [300, 50_000], '5 kW', required, {
+    rated_output: quantity('rated electrical output', 'electric_power', [300, 50_000], '5 kW', required, {
       measure: 'Read the plate.',
     }),
     fuel_use: list(
@@ -44,7 +44,7 @@ export const engine = group(
       group(
         'fuel use',
         {
-          output: quantity('electrical output', 'power', POWER, '2.5 kW', required),
+          output: quantity('electrical output', 'electric_power', POWER, '2.5 kW', required),
           fuel: quantity('fuel used', 'flow', [1e-8, 1e-4], '0.4 gal/h', required),
         },
         required,
@@ -59,7 +59,7 @@ export const engine = group(
     ),
     typical_load: quantity(
       'electrical load while it runs',
-      'power',
+      'electric_power',
       POWER,
       '1.5 kW',
       derived('half the rated output', 'D', 'battery charging'),
@@ -73,7 +73,7 @@ export const engine = group(
         'step',
         {
           from: quantity('from', 'clock', CLOCK, '5:00 pm', required),
-          output: quantity('electrical output', 'power', POWER, '1.5 kW', required),
+          output: quantity('electrical output', 'electric_power', POWER, '1.5 kW', required),
         },
         required,
       ),

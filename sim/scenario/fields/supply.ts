@@ -89,7 +89,7 @@ export const supply = group(
         ),
         power: quantity(
           'electric power',
-          'power',
+          'electric_power',
           [0, 3000],
           '90 W',
           byDefault('90 W', 'B', '12 V demand pumps'),
