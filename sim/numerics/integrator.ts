@@ -114,9 +114,12 @@ export class Integrator {
     onStep: (step: Step) => number | undefined,
   ): { time: number; step: number } {
     if (!(t0 >= 0 && t1 > t0)) {
-      throw new IntegrationError(`run - expected a span forward in time - got ${t0} s to ${t1} s - report this`);
+      throw new IntegrationError(
+        `run - expected a span forward in time - got ${t0} s to ${t1} s - report this`,
+      );
     }
-    if (this.#busy) throw new IntegrationError('integrator - expected one span at a time - got two - report this');
+    if (this.#busy)
+      throw new IntegrationError('integrator - expected one span at a time - got two - report this');
     this.#busy = true;
     try {
       this.#solver.options.initialStepSize = firstStep;

@@ -27,5 +27,9 @@ export class Solver {
   options: Options;
   /** Derivative at the start of the segment last yielded (kept by the solver when dense output is off). */
   dz: number[];
-  solutionSegments(x: number, y0: number[], xEnd: number): Generator<SolutionSegment, undefined, boolean | undefined>;
+  solutionSegments(
+    x: number,
+    y0: number[],
+    xEnd: number,
+  ): Generator<SolutionSegment, undefined, boolean | undefined>;
 }

@@ -90,7 +90,8 @@ export class Collector {
       const scale = this.flow_kg_s * REFERENCE_HEAT_CAPACITY;
       out[placeOf.collector_to_store] = coil.heat_W;
       out[placeOf.collector_pipes_to_air] =
-        scale * (lookUp(h, outlet) - lookUp(h, this.coil_entry_C) + lookUp(h, left) - lookUp(h, this.inlet_C));
+        scale *
+        (lookUp(h, outlet) - lookUp(h, this.coil_entry_C) + lookUp(h, left) - lookUp(h, this.inlet_C));
       carried = scale * (lookUp(h, outlet) - lookUp(h, this.inlet_C));
       mean = (outlet + this.inlet_C) / 2;
       out[placeOf.pump_electricity_J] += d.pump_power_W;

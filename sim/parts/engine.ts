@@ -2,7 +2,7 @@
  * The engine: fuel to coolant heat, block and coolant as one warm mass, a thermostat that opens the way to the
  * coil in the store, a radiator that takes what the store does not.
  *
- * C dT/dt = jacket + exhaust - flow h(T) - h(return) - radiator - block loss. Source of the form: energy
+ * C dT/dt = jacket + exhaust - flow (h(T) - h(return)) - radiator, and - block loss when it stands. Source of the form: energy
  * balance of a cooled block (shared practice); shares and fuel line from the description.
  */
 import { altitudeDerating } from '../physics/combustion.ts';
@@ -111,7 +111,8 @@ export class Engine {
       Math.max(0, (block - d.radiator.starts_C) / (d.radiator.full_C - d.radiator.starts_C)),
     );
     const radiated = this.running ? excess * d.radiator.conductance_W_K * (block - around) : 0;
-    const lost = d.block_loss_W_K * (block - around);
+    // The jacket share is what reaches the coolant of a warm running engine: its block's loss is already outside it.
+    const lost = this.running ? 0 : d.block_loss_W_K * (block - around);
     const standby = this.running ? 0 : this.#standby(block, store);
     out[placeOf.radiator_to_air] = radiated;
     out[placeOf.block_to_air] = lost;

@@ -1,4 +1,5 @@
 /** Cold water: how cold it is, and how much of it a small demand pump can push through coil, pipes and head. */
+import { findRoot } from '../numerics/root.ts';
 import { demandPumpPressure, orificeFlow } from '../physics/heat-exchange.ts';
 import { waterDensity } from '../physics/water.ts';
 import type { Air } from './air.ts';
@@ -12,6 +13,8 @@ const ICE_HEAT_CAPACITY = 2100;
 const GRAVITY = 9.80665;
 /** A hand tap gives what is wanted while at least this pressure stands at it [Pa] (10 psi; common practice). */
 const TAP_PRESSURE = 69_000;
+/** Pressure at the taps is found to within this [Pa]. */
+const CROSSING_PRESSURE = 200;
 const DAYS_TO_MONTH = [31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365];
 
 export class Supply {
@@ -75,23 +78,31 @@ export class Supply {
    * @param draws open now
    * @param loss pressure lost [Pa] between pump and taps at a total mixed flow [m3/s]
    */
-  crossing(draws: readonly Draw[], loss: (flow_m3_s: number) => number): { pressure_Pa: number; flows_m3_s: number[] } {
+  crossing(
+    draws: readonly Draw[],
+    loss: (flow_m3_s: number) => number,
+  ): { pressure_Pa: number; flows_m3_s: number[] } {
     const { pump, lift_m } = this.description;
     const flowsAt = (p: number) => draws.map((draw) => outletFlow(draw, p));
     const surplus = (p: number) => {
       const flow = flowsAt(p).reduce((sum, f) => sum + f, 0);
-      return demandPumpPressure(flow, pump.open_flow_m3_s, pump.cut_out_Pa) - GRAVITY * 1000 * lift_m - loss(flow) - p;
+      return (
+        demandPumpPressure(flow, pump.open_flow_m3_s, pump.cut_out_Pa) -
+        GRAVITY * 1000 * lift_m -
+        loss(flow) -
+        p
+      );
     };
-    // Pressure asked for falls as flow rises: one crossing, found by halving.
-    let low = 0;
-    let high = pump.cut_out_Pa;
     if (surplus(0) <= 0) return { pressure_Pa: 0, flows_m3_s: draws.map(() => 0) };
-    for (let i = 0; i < 40; i++) {
-      const middle = (low + high) / 2;
-      if (surplus(middle) > 0) low = middle;
-      else high = middle;
-    }
-    return { pressure_Pa: low, flows_m3_s: flowsAt(low) };
+    // The more pressure the taps stand at, the more they let through and the less is left: one crossing.
+    const pressure_Pa = findRoot(surplus, {
+      low: 0,
+      high: pump.cut_out_Pa,
+      tolerance: CROSSING_PRESSURE,
+      name: 'pressure at the taps',
+      unit: 'Pa',
+    });
+    return { pressure_Pa, flows_m3_s: flowsAt(pressure_Pa) };
   }
 }
 

@@ -7,7 +7,7 @@
  * of the mixed temperature is below 0.1 K (tested), and every energy is booked from the flows used.
  */
 import { MINOR_LOSS, pressureLoss } from '../physics/friction.ts';
-import { Air } from './air.ts';
+import type { Air } from './air.ts';
 import type { Coil } from './coil/coil.ts';
 import type { BackupDescription, Draw, TapsDescription } from './description.ts';
 import type { Opening } from './draw-calendar.ts';
@@ -199,7 +199,9 @@ export class Taps {
     const pipe = Math.min(mixed, diluted > 0 ? coil_kg_s / diluted : coil_kg_s);
     // Enthalpy as booked, so that what enters the pipe is what left the coil, the heater and the cold side.
     const entering = pipe > 0 ? (coil_kg_s * lookUp(h, coil) + (pipe - coil_kg_s) * cold) / pipe : cold;
-    const leaving_C = this.plug ? this.#plug_C : this.#afterPipe(temperatureOf(this.#water, entering), room, pipe);
+    const leaving_C = this.plug
+      ? this.#plug_C
+      : this.#afterPipe(temperatureOf(this.#water, entering), room, pipe);
     const leaving = lookUp(h, leaving_C);
     const lost = this.plug ? this.#pipe_W_K * (y[this.#pipe] - room) : pipe * c * (entering - leaving);
     const atTap = (pipe * leaving + (mixed - pipe) * cold) / mixed;

@@ -48,7 +48,14 @@ export class Plant {
     };
     if (description.engine) {
       const { engine } = description;
-      this.engine = new Engine(engine, take(engine.coil), this.air, site.altitude_m, run.first_weekday, layout);
+      this.engine = new Engine(
+        engine,
+        take(engine.coil),
+        this.air,
+        site.altitude_m,
+        run.first_weekday,
+        layout,
+      );
     }
     if (description.collector) {
       const { collector } = description;

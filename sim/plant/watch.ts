@@ -26,7 +26,12 @@ const BOILING_FROM = 0.3;
 const BOILING_OVER = 2;
 
 export function watches(plant: Plant): Watch[] {
-  return [...engineWatches(plant), ...collectorWatches(plant), ...storeWatches(plant), ...cisternWatches(plant)];
+  return [
+    ...engineWatches(plant),
+    ...collectorWatches(plant),
+    ...storeWatches(plant),
+    ...cisternWatches(plant),
+  ];
 }
 
 function engineWatches(plant: Plant): Watch[] {

@@ -77,7 +77,9 @@ export class Coil {
     const still = 1 / (Math.PI * STILL_NUSSELT * lookUp(inside.conductivity, reference));
     const resistance = still + this.films.wall_mK_W + 1 / this.films.outside(reference, reference - 5);
     this.settling_s = (this.capacity_J_K / total) * resistance;
-    this.#content = layout.claim(description.name, 'content', [this.restEnergy(layerTemperature_C) / this.capacity_J_K]);
+    this.#content = layout.claim(description.name, 'content', [
+      this.restEnergy(layerTemperature_C) / this.capacity_J_K,
+    ]);
     this.#front = layout.claim(description.name, 'front', [0]);
   }
 
@@ -130,10 +132,16 @@ export class Coil {
     heat: Float64Array | null,
   ): number {
     const { layer, from: starts, to: ends, length_m, paths } = this.course;
-    const { inside } = this;
+    const { inside, films } = this;
     const perPath = flow_kg_s / paths;
+    const enthalpy = inside.enthalpy;
+    films.setFlow(perPath);
     let t = entry_C;
-    let conductance = 10; // W/(m K): only a first guess of the mean along the first section
+    let x = lookUp(enthalpy, t);
+    // Only first guesses, for the first section; each section then starts from its neighbour's.
+    this.#conductance = 10;
+    this.#outsideShare = 0.45;
+    let given = 0;
     for (let j = 0; j < layer.length; j++) {
       const a = starts[j] > from ? starts[j] : from;
       const b = ends[j] < to ? ends[j] : to;
@@ -143,38 +151,40 @@ export class Coil {
       if (lead < 1e-9 && lead > -1e-9) continue;
       const length = (b - a) * length_m;
       const capacity = perPath * lookUp(inside.heat_capacity, t);
-      const mean = water + lead / (1 + (0.5 * conductance * length) / capacity);
-      conductance = this.#conductance(perPath, mean, water);
-      const out = water + lead * Math.exp((-conductance * length) / capacity);
+      const mean = water + lead / (1 + (0.5 * this.#conductance * length) / capacity);
+      this.#cross(mean, water);
+      if (j === 0) this.#cross(mean, water);
+      t = water + lead * Math.exp((-this.#conductance * length) / capacity);
+      const left = lookUp(enthalpy, t);
       if (heat) {
-        const given =
-          flow_kg_s * REFERENCE_HEAT_CAPACITY * (lookUp(inside.enthalpy, t) - lookUp(inside.enthalpy, out));
-        heat[layer[j]] += given;
-        this.heat_W += given;
+        const part = flow_kg_s * REFERENCE_HEAT_CAPACITY * (x - left);
+        heat[layer[j]] += part;
+        given += part;
       }
-      t = out;
+      x = left;
     }
+    this.heat_W += given;
     return t;
   }
 
-  /** Conductance per metre [W/(m K)] from liquid to still water; two corrections of the wall's temperature from a fixed guess. */
-  #conductance(perPath: number, liquid_C: number, water_C: number): number {
+  #conductance = 0;
+  #outsideShare = 0;
+
+  /**
+   * Conductance per metre [W/(m K)] from liquid to still water. The wall's temperature enters the outside film
+   * only by its third or fourth root, so one correction from the neighbouring section's is enough.
+   */
+  #cross(liquid_C: number, water_C: number): void {
     const { films } = this;
-    const plain = films.inside(perPath, liquid_C);
     const lead = liquid_C - water_C;
-    let outsideShare = 0.45;
-    let total = 0;
-    for (let pass = 0; pass < 2; pass++) {
-      const outer = water_C + lead * outsideShare;
-      const outside = 1 / films.outside(water_C, outer);
-      // The bore's wall is warmer than the outer wall by the wall's own share.
-      const wallShare = total === 0 ? 0 : films.wall_mK_W / total;
-      const bore = outer + lead * wallShare;
-      const insideResistance = 1 / (plain * films.wallCorrection(liquid_C, bore));
-      total = insideResistance + films.wall_mK_W + outside;
-      outsideShare = outside / total;
-    }
-    return 1 / total;
+    const outer = water_C + lead * this.#outsideShare;
+    const outside = 1 / films.outside(water_C, outer);
+    // The bore's wall is warmer than the outer wall by the wall's own share.
+    const bore = outer + lead * films.wall_mK_W * this.#conductance;
+    const inside = 1 / (films.inside(liquid_C) * films.wallCorrection(liquid_C, bore));
+    const total = inside + films.wall_mK_W + outside;
+    this.#outsideShare = outside / total;
+    this.#conductance = 1 / total;
   }
 
   /** Temperature [C] of the liquid pushed out while filling, before the rest of its way: what stood at `share` of the path. */
@@ -236,7 +246,12 @@ export class Coil {
   }
 
   /** Flow starts at time t [s]: content and layers come to rest first, less what an early restart leaves undone. */
-  start(t: number, y: number[], layer_C: Float64Array, exchange: (layer: number, energy_J: number) => void): void {
+  start(
+    t: number,
+    y: number[],
+    layer_C: Float64Array,
+    exchange: (layer: number, energy_J: number) => void,
+  ): void {
     const undone = Math.exp(-(t - this.#stopped_s) / this.settling_s);
     let held = 0;
     for (let j = 0; j < this.#left.length; j++) {

@@ -34,7 +34,8 @@ export function courseOf(coil: CoilDescription, store: StoreGeometry): Course {
   for (let i = 0; i < store.layers; i++) {
     const low = Math.max(bottom, i * store.layer_height_m);
     const high = Math.min(top, (i + 1) * store.layer_height_m, depth);
-    if (high - low > 1e-12) pieces.push({ layer: i, from: (low - bottom) / height, to: (high - bottom) / height });
+    if (high - low > 1e-12)
+      pieces.push({ layer: i, from: (low - bottom) / height, to: (high - bottom) / height });
   }
   const wet = pieces.reduce((sum, p) => sum + p.to - p.from, 0);
   if (coil.fed_from === 'top') {

@@ -12,6 +12,7 @@ import { outsideFilmCoefficients } from './outside-table.ts';
 const POINTS_PER_DECADE = 24;
 const LOWEST_FLOW = 1e-4;
 const FLOW_POINTS = 4 * POINTS_PER_DECADE + 1;
+const NO_COLUMN = new Float64Array(TABLE_SIZE);
 
 export class Films {
   /** Wall and fouling [m K/W]. */
@@ -23,6 +24,9 @@ export class Films {
   readonly #water: Liquid;
   /** Inside conductance per metre [W/(m K)] by flow column and temperature; a column is filled when first used. */
   readonly #columns: (Float64Array | undefined)[] = new Array(FLOW_POINTS).fill(undefined);
+  #low: Float64Array = NO_COLUMN;
+  #high: Float64Array = NO_COLUMN;
+  #between = 0;
   readonly #insideMultiplier: number;
   readonly #outsideArea: number;
   readonly #a: Float64Array;
@@ -44,14 +48,19 @@ export class Films {
     this.#b = table.b;
   }
 
-  /** Inside film per metre [W/(m K)] at a mass flow per path [kg/s] and a bulk temperature [C], wall as warm as the bulk. */
-  inside(flow_kg_s: number, t_C: number): number {
+  /** Chooses the flow per path [kg/s] that `inside` speaks of: once per march, not once per section. */
+  setFlow(flow_kg_s: number): void {
     const place = Math.log10(Math.max(flow_kg_s, LOWEST_FLOW) / LOWEST_FLOW) * POINTS_PER_DECADE;
     const i = Math.min(FLOW_POINTS - 2, place | 0);
-    const low = this.#columns[i] ?? this.#fill(i);
-    const high = this.#columns[i + 1] ?? this.#fill(i + 1);
-    const h = lookUp(low, t_C);
-    return h + Math.min(1, place - i) * (lookUp(high, t_C) - h);
+    this.#low = this.#columns[i] ?? this.#fill(i);
+    this.#high = this.#columns[i + 1] ?? this.#fill(i + 1);
+    this.#between = Math.min(1, place - i);
+  }
+
+  /** Inside film per metre [W/(m K)] at the flow set and a bulk temperature [C], wall as warm as the bulk. */
+  inside(t_C: number): number {
+    const h = lookUp(this.#low, t_C);
+    return h + this.#between * (lookUp(this.#high, t_C) - h);
   }
 
   /** Correction of the inside film for a wall at another temperature than the bulk (both [C]): (Pr/Pr_wall)^0.14. */

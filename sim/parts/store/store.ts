@@ -96,7 +96,11 @@ export class Store {
       if (i === 0) continue;
       const area = geometry.section_m2[i];
       this.#through_m[i] = area / geometry.layer_height_m;
-      const alongWall = verticalConductivity(0, wall.conductivity_W_mK, (geometry.perimeter_m[i] * wall.thickness_m) / area);
+      const alongWall = verticalConductivity(
+        0,
+        wall.conductivity_W_mK,
+        (geometry.perimeter_m[i] * wall.thickness_m) / area,
+      );
       this.#alongWall_W_K[i] = alongWall * this.#through_m[i];
     }
   }
@@ -182,7 +186,8 @@ export class Store {
     if (first) out[MAKE_UP] = 0;
     if (this.description.make_up === 'by hand') return latent;
     const gone = vapour_kg_s * REFERENCE_HEAT_CAPACITY * lookUp(this.water.enthalpy, from_C);
-    const added = vapour_kg_s * REFERENCE_HEAT_CAPACITY * lookUp(this.water.enthalpy, this.description.make_up_C);
+    const added =
+      vapour_kg_s * REFERENCE_HEAT_CAPACITY * lookUp(this.water.enthalpy, this.description.make_up_C);
     this.heat_W[top] += added - gone;
     out[MAKE_UP] += added;
     return latent + gone;

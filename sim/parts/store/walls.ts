@@ -53,7 +53,9 @@ function limitsOf(store: StoreDescription, sides: WallLayer[], films: WallFilms)
   ];
   for (const [sheets, kind] of faces) {
     const whole =
-      1 / films.inside_W_m2K + 1 / films.outside_W_m2K + sheets.reduce((sum, s) => sum + s.resistance_m2K_W, 0);
+      1 / films.inside_W_m2K +
+      1 / films.outside_W_m2K +
+      sheets.reduce((sum, s) => sum + s.resistance_m2K_W, 0);
     let before = 1 / films.inside_W_m2K;
     for (const [i, sheet] of sheets.entries()) {
       if (sheet.max_C !== null) {

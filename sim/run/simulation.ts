@@ -1,0 +1,295 @@
+/** One run: restarts at every known edge, finds every other event, fills series, tally and ledger. */
+
+import { IntegrationError, Integrator, type Step } from '../numerics/integrator.ts';
+import { findRoot } from '../numerics/root.ts';
+import type { PlantDescription } from '../parts/description.ts';
+import type { Opening } from '../parts/draw-calendar.ts';
+import { edgesOfDay } from '../plant/edges.ts';
+import { Plant } from '../plant/plant.ts';
+import { type Watch, watches } from '../plant/watch.ts';
+import { cautionsOf } from './cautions.ts';
+import { figuresOf } from './figures.ts';
+import { ledgerOf } from './ledger.ts';
+import type { Result, RunEvent } from './result.ts';
+import { Sampler } from './sampler.ts';
+import { Tally } from './tally.ts';
+
+const DAY = 86_400;
+/** First step to try in each kind of regime, before one has been seen [s]. */
+const FIRST_STEP = 20;
+/** An event is located to within this [s]. */
+const EVENT_TIME = 0.01;
+/** More events than this a day end the run: something switches without a dead band. */
+const MOST_EVENTS_A_DAY = 3000;
+/** Evaluations allowed a day before a run is given up; a busy day takes about 5,000. */
+const BUDGET_A_DAY = 400_000;
+
+/**
+ * A simulated stretch of days. Advance it as far as wanted, in one go or in parts (the parts make the same
+ * whole, to the bit), then take the result.
+ */
+export class Simulation {
+  readonly plant: Plant;
+  readonly #y: number[];
+  readonly #integrator: Integrator;
+  readonly #sampler: Sampler;
+  readonly #tally: Tally;
+  readonly #watches: Watch[];
+  readonly #events: RunEvent[] = [];
+  readonly #startEnergy_J: number;
+  readonly #scratch: number[];
+  readonly #state: number[];
+  readonly #steps = new Map<number, number>();
+  #day = 0;
+  #restarts = 0;
+  #happened = 0;
+  #nextOpening = 0;
+
+  /** @throws IntegrationError, RangeError on a description that `readScenario` would not have let through */
+  constructor(description: PlantDescription) {
+    this.plant = new Plant(description);
+    const { layout } = this.plant;
+    this.#y = layout.initial();
+    const { tolerance, days } = description.run;
+    this.#integrator = new Integrator(
+      {
+        size: layout.size,
+        rates: (t, y, out) => this.plant.rates(t, y, out),
+        nameOf: (i) => layout.nameOf(i),
+        absoluteTolerance: layout.tolerances(tolerance),
+      },
+      tolerance,
+      BUDGET_A_DAY * (days + 1),
+    );
+    this.#scratch = this.#y.slice();
+    this.#state = this.#y.slice();
+    this.#startEnergy_J = this.plant.energy(this.#y);
+    this.#sampler = new Sampler(this.plant, this.#y);
+    this.#tally = new Tally(this.plant);
+    this.#watches = watches(this.plant);
+  }
+
+  /** Days simulated so far. */
+  get day(): number {
+    return this.#day;
+  }
+
+  /**
+   * Simulates on to midnight at the end of day `until` (counted from the start), at most to the end of the run.
+   * @throws IntegrationError when the run cannot go on; what was sampled so far stays
+   */
+  advance(until: number): void {
+    const last = Math.min(until, this.plant.description.run.days);
+    for (; this.#day < last; this.#day++) {
+      const edges = edgesOfDay(this.plant, this.#day);
+      for (let i = 1; i < edges.length; i++) this.#span(edges[i - 1], edges[i]);
+    }
+  }
+
+  /** The result of the days simulated so far. */
+  result(): Result {
+    const { plant } = this;
+    const ledger = ledgerOf(this.#y, this.#startEnergy_J, plant.energy(this.#y));
+    const figures = figuresOf(plant, this.#tally, this.#y, this.#day);
+    return {
+      name: plant.description.name,
+      first_day: plant.description.run.first_day,
+      days: this.#day,
+      figures,
+      ledger,
+      events: this.#events,
+      cautions: cautionsOf(plant, this.#tally, figures),
+      series: this.#sampler.series,
+      run: {
+        evaluations: this.#integrator.evaluations,
+        steps: this.#integrator.steps,
+        restarts: this.#restarts,
+      },
+    };
+  }
+
+  #span(from: number, to: number): void {
+    let t = from;
+    let due: Watch | null = null;
+    while (t < to) {
+      this.#restart(t, due);
+      due = null;
+      const front = this.plant.taps?.nextFront(this.#y) ?? Number.POSITIVE_INFINITY;
+      const loop = this.#loopFront();
+      const end = Math.min(to, t + front, t + loop);
+      const regime = this.plant.regime();
+      const first = this.#steps.get(regime) ?? FIRST_STEP;
+      const armed = this.#watches.filter((w) => w.armed());
+      const reached = this.#integrator.advance(t, this.#y, end > t ? end : to, first, (step) => {
+        const found = this.#findEvent(step, armed);
+        due = found?.watch ?? null;
+        this.#pass(step, found?.time ?? step.t1);
+        return found?.time;
+      });
+      this.#steps.set(regime, reached.step);
+      t = reached.time;
+    }
+  }
+
+  /** Time until the front of the collectors' coil arrives, at its steady flow [s]. */
+  #loopFront(): number {
+    const { collector } = this.plant;
+    if (!collector?.pumping || collector.coil.mode !== 'filling') return Number.POSITIVE_INFINITY;
+    const speed = collector.coil.frontSpeed(collector.flow_kg_s, collector.coil_entry_C);
+    return Math.max(0.05, (1 - collector.coil.front(this.#y)) / speed);
+  }
+
+  #restart(t: number, due: Watch | null): void {
+    const { plant } = this;
+    const y = this.#y;
+    this.#restarts++;
+    plant.store.settle(y);
+    if (plant.store.lowerLevel(y)) {
+      for (const coil of plant.coils) coil.layAnew(plant.store.geometry);
+      plant.store.settle(y);
+    }
+    if (due) this.#happen(due, t);
+    this.#draws(t);
+    this.#timetable(t);
+    if (plant.collector?.coil.mode === 'filling' && plant.collector.coil.front(y) > 0.99) {
+      plant.collector.coil.mode = 'steady';
+    }
+    // What already holds happens at once; a cascade that does not end is a control without a dead band.
+    for (let again = true, rounds = 0; again; rounds++) {
+      again = false;
+      for (const watch of this.#watches) {
+        if (!watch.armed()) continue;
+        plant.store.prepare(y);
+        if (watch.value(t, y) < 0) continue;
+        this.#happen(watch, t);
+        again = rounds < 8;
+      }
+    }
+    plant.store.settle(y);
+    plant.rates(t, y, this.#scratch);
+    this.#tally.begin(t, y);
+    if (this.#sampler.next_s <= t) this.#sampler.take(t, y, () => {});
+  }
+
+  #happen(watch: Watch, t: number): void {
+    this.plant.store.prepare(this.#y);
+    const happening = watch.happen(t, this.#y);
+    if (++this.#happened > MOST_EVENTS_A_DAY * (this.#day + 1)) {
+      throw new IntegrationError(
+        `run on day ${this.#day + 1} - expected at most ${MOST_EVENTS_A_DAY} switchings a day - got more` +
+          `${happening ? ` (last: ${happening.name} of ${happening.part})` : ''} - ` +
+          'widen the dead band between on and off',
+      );
+    }
+    if (happening) this.#events.push({ time_s: t, ...happening });
+    if (happening?.name === 'engine.start') this.#tally.engineStarts++;
+  }
+
+  #draws(t: number): void {
+    const { taps, openings, air } = this.plant;
+    if (!taps) return;
+    taps.arrive(this.#y);
+    const still = taps.open.filter((o) => o.to_s > t);
+    for (const closed of taps.open.filter((o) => o.to_s <= t)) this.#tally.close(closed);
+    while (this.#nextOpening < openings.length && openings[this.#nextOpening].from_s <= t) {
+      const opening: Opening = openings[this.#nextOpening++];
+      if (opening.to_s > t) still.push(opening);
+    }
+    const same = still.length === taps.open.length && still.every((o, i) => o === taps.open[i]);
+    if (same && !taps.drawing) return;
+    this.plant.store.prepare(this.#y);
+    taps.change(t, this.#y, still, { room: air.around_C(taps.description.pipe.surroundings, t) });
+    this.plant.store.settle(this.#y);
+  }
+
+  #timetable(t: number): void {
+    const { engine, store } = this.plant;
+    if (!engine) return;
+    engine.mayRun = engine.allowed(t);
+    const byTable = engine.description.runs.kind === 'timetable';
+    store.prepare(this.#y);
+    if (engine.running && !engine.mayRun) {
+      engine.stop(t, this.#y, store);
+      this.#log(t, 'engine.stop');
+    } else if (byTable && !engine.running && engine.mayRun) {
+      engine.start(t, this.#y, store);
+      this.#log(t, 'engine.start');
+      this.#tally.engineStarts++;
+    }
+  }
+
+  #log(time_s: number, name: string): void {
+    this.#events.push({ time_s, part: this.plant.engine?.description.name ?? '', name });
+  }
+
+  /** The first armed watch that rises through zero in a step, and when. */
+  #findEvent(step: Step, armed: Watch[]): { watch: Watch; time: number } | null {
+    if (armed.length === 0) return null;
+    const { store } = this.plant;
+    const middle = (step.t0 + step.t1) / 2;
+    let found: { watch: Watch; time: number } | null = null;
+    store.prepare(step.y1);
+    const atEnd = armed.map((w) => w.value(step.t1, step.y1));
+    store.prepare(step.near(middle, this.#state));
+    const atMiddle = armed.map((w) => w.value(middle, this.#state));
+    for (const [i, watch] of armed.entries()) {
+      if (atEnd[i] < 0 && atMiddle[i] < 0) continue;
+      const value = (t: number) => {
+        store.prepare(step.at(t, this.#state));
+        return watch.value(t, this.#state);
+      };
+      const until = atMiddle[i] >= 0 && value(middle) >= 0 ? middle : step.t1;
+      if (value(until) < 0) continue;
+      const time =
+        value(step.t0) >= 0
+          ? step.t0 + EVENT_TIME
+          : findRoot(value, {
+              low: step.t0,
+              high: until,
+              tolerance: EVENT_TIME,
+              name: 'time of an event',
+              unit: 's',
+            });
+      if (!found || time < found.time) found = { watch, time: Math.min(time, step.t1) };
+    }
+    return found;
+  }
+
+  /** Samples and counts what a step passed, up to `until`. */
+  #pass(step: Step, until: number): void {
+    const { plant } = this;
+    while (this.#sampler.next_s < until) {
+      const t = this.#sampler.next_s;
+      const state = step.at(t, this.#state);
+      this.#sampler.take(t, state, () => plant.rates(t, state, this.#scratch));
+    }
+    const end = until < step.t1 ? step.at(until, this.#state) : step.y1;
+    if (plant.regime() > 0) plant.rates(until, end, this.#scratch);
+    else plant.store.prepare(end);
+    this.#tally.goOn(until, end);
+    if (this.#sampler.next_s <= until && until >= plant.description.run.days * DAY) {
+      this.#sampler.take(until, end, () => plant.rates(until, end, this.#scratch));
+    }
+  }
+}
+
+/**
+ * Simulates a plant over its days.
+ *
+ * @param description from `readScenario`
+ * @param options `onProgress` is told the share done after each day; returning false stops the run there
+ * @returns the result, of the days done
+ * @throws IntegrationError when the run cannot go on
+ */
+export function simulate(
+  description: PlantDescription,
+  options: { onProgress?: (share: number) => boolean | void } = {},
+): Result {
+  const simulation = new Simulation(description);
+  const { days } = description.run;
+  while (simulation.day < days) {
+    simulation.advance(simulation.day + 1);
+    if (options.onProgress?.(simulation.day / days) === false) break;
+  }
+  return simulation.result();
+}
