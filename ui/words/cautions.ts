@@ -2,14 +2,15 @@
  * Words for the cautions of a run: a title, a sentence with the figure it stands beside, what to do. They warn;
  * they never say that something is safe, and certify nothing.
  */
-import type { FigureKey } from './figures.ts';
+import type { Caution } from '../../sim/index.ts';
+import { type FigureKey, figureSI } from './figures.ts';
 import type { Speak } from './speak.ts';
 
 interface CautionWords {
   title: string;
-  /** Figure whose value the sentence quotes; null where the caution's value is no figure of a run. */
-  figure: FigureKey | null;
-  /** `value` is the caution's number in SI, in the unit of `figure` or the one named beside it; null if it has none. */
+  /** Figure beside which the sentence stands; null where it stands alone. The store's mass is no figure of a run. */
+  figure: FigureKey | 'store_mass_kg' | null;
+  /** `value` is the caution's number in SI, in the unit of `figure` if it names no other; null if it has none. */
   says: (value: number | null, speak: Speak) => string;
   todo: (speak: Speak) => string;
   /** Codes and licensed trades have a say in it. */
@@ -30,17 +31,17 @@ export const cautionWords = {
   },
   scald_no_valve: {
     title: 'No mixing valve',
-    figure: 'store_top_C_max',
+    figure: 'outlet_C_max',
     says: (C, { temperature }) =>
-      `Nothing limits what reaches the tap${C === null ? '' : `, and the top of the store reaches ${temperature(C)}`}.`,
+      `Nothing limits what reaches the tap${C === null ? '' : `, where water comes as hot as ${temperature(C)}`}.`,
     todo: () => 'Fit a thermostatic mixing valve near the store; a hand on the tap is not one.',
     licensed: true,
   },
   trapped_coil: {
     title: 'Water trapped in a coil',
-    figure: null,
-    says: () =>
-      'A check valve and closed taps seal the water in a coil; a few degrees of warming raise its pressure until something bursts.',
+    figure: 'store_top_C_max',
+    says: (C, { temperature }) =>
+      `A check valve and closed taps seal the water in a coil${C === null ? '' : `, around which the store reaches ${temperature(C)}`}; a few degrees of warming raise its pressure until something bursts.`,
     todo: () =>
       'Give every coil that can be shut off a relief valve with no valve between, piped to a safe place, and room to expand. Never cap a relief.',
     licensed: true,
@@ -95,7 +96,7 @@ export const cautionWords = {
   },
   wall_limit: {
     title: 'Wall too hot',
-    figure: null,
+    figure: 'wall_C_max',
     says: (C, { temperature }) =>
       `The wall ${C === null ? 'gets hotter than it' : `sees ${temperature(C)}, more than it`} is made for; it softens under the weight of the water.`,
     todo: () => 'Lower the high limit, or choose a wall that stands the heat or is held from outside.',
@@ -125,16 +126,16 @@ export const cautionWords = {
   },
   legionella: {
     title: 'Warm water that stands',
-    figure: null,
+    figure: 'store_top_C_min',
     says: (C, { temperature }) =>
-      `${C === null ? 'Household water' : `Household water at ${temperature(C)}`} stands warm; legionella grows between ${temperature(20)} and ${temperature(50)}, fastest from ${temperature(35)} to ${temperature(46)}.`,
+      `Household water stands in a coil ${C === null ? 'that is only warm' : `that the store keeps only at ${temperature(C)} at times`}; legionella grows between ${temperature(20)} and ${temperature(50)}, fastest from ${temperature(35)} to ${temperature(46)}.`,
     todo: ({ temperature }) =>
       `Keep warm dead ends short, flush after idle days, heat through above ${temperature(60)} at times. A small coil helps and proves nothing.`,
     licensed: true,
   },
   weight: {
     title: 'Weight',
-    figure: null,
+    figure: 'store_mass_kg',
     says: (kg, { mass }) =>
       `${kg === null ? 'The water is heavy' : `The water alone weighs ${mass(kg)}`}; a house floor may not carry it, and boxes burst at corners and middles.`,
     todo: () =>
@@ -144,8 +145,8 @@ export const cautionWords = {
   wiring: {
     title: 'Wiring near water',
     figure: null,
-    says: (W, { power }) =>
-      `Pumps${W === null ? '' : ` of ${power(W)}`} and a generator stand beside open water.`,
+    says: (W, { electricity }) =>
+      `Pumps${W === null ? '' : ` of ${electricity(W)}`} and a generator stand beside open water.`,
     todo: () =>
       'Fuse at the battery, cable for the starting current, ground-fault protection on mains voltage, drip loops, no joint above the water, the generator isolated from any other supply.',
     licensed: true,
@@ -189,17 +190,17 @@ export const cautionWords = {
   },
   tube_speed: {
     title: 'Water too fast in the tube',
-    figure: null,
+    figure: 'tube_speed_m_s_max',
     says: (m_s, { speed }) =>
       `Water runs ${m_s === null ? 'faster than copper stands' : `at ${speed(m_s)}`} through the tube; copper wears away above ${speed(1.52)} hot, ${speed(2.44)} cold.`,
     todo: () => 'Put rolls in parallel or use wider tube.',
   },
   short_cycling: {
-    title: 'Pump switches too often',
-    figure: null,
+    title: 'Switches too often',
+    figure: 'engine_starts',
     says: (times, { count }) =>
-      `The collector pump switches on ${times === null ? 'very often' : `${count(times)} times`}.`,
-    todo: () => 'Widen the dead band of the controller or slow the pump.',
+      `It starts ${times === null ? 'very often' : `${count(times)} times`}; each start wears engine, pump and switch.`,
+    todo: () => 'Widen the dead band between on and off, or run longer and less often.',
   },
   back_feed: {
     title: 'Hot water can push past a shut head',
@@ -210,9 +211,10 @@ export const cautionWords = {
   },
   altitude_output: {
     title: 'Thin air weakens the engine',
-    figure: null,
-    says: (share, speak) =>
-      `At this height the engine gives ${share === null ? 'less than its plate says' : `about ${speak.share(share)} of what its plate says`}.`,
+    figure: 'electricity_J',
+    // The sentence quotes the most it can give, in watts, beside the electricity it made.
+    says: (W, { electricity }) =>
+      `At this height the engine gives ${W === null ? 'less than its plate says' : `at most ${electricity(W)}, less than asked`}.`,
     todo: () => 'Plan loads, and the heat they bring, on that.',
   },
   weather_generated: {
@@ -228,6 +230,29 @@ export type CautionKey = keyof typeof cautionWords;
 
 export function isCaution(key: string): key is CautionKey {
   return Object.hasOwn(cautionWords, key);
+}
+
+/** A caution in words. */
+export interface CautionSaid {
+  title: string;
+  says: string;
+  todo: string;
+  licensed: string | null;
+}
+
+/** A caution's words with its number in them; a key without words is shown by its bare name. */
+export function sayCaution(caution: Caution, speak: Speak): CautionSaid {
+  const { key, part, figure, value } = caution;
+  if (!isCaution(key)) return { title: key, says: `${part}.`, todo: '', licensed: null };
+  const words: CautionWords = cautionWords[key];
+  // A number that belongs to another figure than the sentence quotes would be misread.
+  const quoted = figure === undefined || words.figure === null || figure === words.figure;
+  return {
+    title: words.title,
+    says: words.says(quoted && value !== undefined ? figureSI(figure ?? '', value) : null, speak),
+    todo: words.todo(speak),
+    licensed: words.licensed ? licensedWords : null,
+  };
 }
 
 /** Words for how serious a caution is. */

@@ -1,6 +1,7 @@
 /** Words for the channels of a run's series. */
 export const channelWords = {
   outlet_C: 'Water at the tap',
+  hot_line_C: 'Hot pipe, at the tap',
   coil_outlet_C: 'Household coil, outlet',
   hot_flow_m3_s: 'Flow through the household coil',
   mixed_flow_m3_s: 'Flow at the tap',

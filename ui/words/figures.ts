@@ -51,6 +51,7 @@ export const figureWords = {
   },
 
   engine_hours: { label: 'Engine running', group: 'engine', none: 'no engine' },
+  engine_hours_a_day: { label: 'Engine running, a day', group: 'engine', none: 'no engine' },
   engine_starts: { label: 'Engine starts', group: 'engine', none: 'no engine' },
   fuel_m3: { label: 'Fuel, by volume', group: 'engine', none: 'no engine' },
   fuel_kg: { label: 'Fuel, by weight', group: 'engine', none: 'no engine' },
@@ -71,6 +72,7 @@ export const figureWords = {
   pump_electricity_J: { label: 'Electricity for the pumps', group: 'water', none: 'no pump' },
   tap_flow_m3_s_min: { label: 'Weakest flow at the tap', group: 'water', none: 'nothing drawn' },
   tap_pressure_Pa_min: { label: 'Lowest pressure left at the tap', group: 'water', none: 'nothing drawn' },
+  tube_speed_m_s_max: { label: 'Fastest water in the household coil', group: 'water', none: 'nothing drawn' },
   pump_at_limit_minutes: {
     label: 'Minutes the pump could give no more',
     group: 'water',
@@ -86,4 +88,13 @@ export type FigureKey = keyof typeof figureWords;
 
 export function isFigure(key: string): key is FigureKey {
   return Object.hasOwn(figureWords, key);
+}
+
+/**
+ * A figure's value in the SI unit of its dimension. Figures carry the unit that their key names; only hours and
+ * minutes are not SI.
+ */
+export function figureSI(key: string, value: number): number {
+  if (/_hours(_|$)/.test(key)) return value * 3600;
+  return /_minutes(_|$)/.test(key) ? value * 60 : value;
 }

@@ -13,6 +13,7 @@ export const ledgerWords = {
   store_surface_air: 'Open water surface to air',
   store_boiled: 'Steam boiled off',
   make_up_water: 'Make-up water',
+  household_heat: 'Store to household water',
   household_to_taps: 'Hot water to the taps',
   household_cold_in: 'Cold water into the household coil',
   tap_pipe_to_air: 'Pipe to the taps, to air',

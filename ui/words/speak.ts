@@ -1,9 +1,9 @@
 /** Numbers in the reader's units, for sentences. */
-import { formatQuantity } from '../../sim/index.ts';
+import { formatQuantity, type UnitSystem } from '../../sim/index.ts';
 
-export type UnitSystem = 'US' | 'SI';
+export type { UnitSystem };
 
-/** Each takes SI (kelvin-free: temperatures in degrees Celsius) and gives text with its unit. */
+/** Each takes SI (temperatures in degrees Celsius) and gives text with its unit. */
 export interface Speak {
   temperature: (value_C: number) => string;
   time: (value_s: number) => string;
@@ -11,12 +11,10 @@ export interface Speak {
   mass: (value_kg: number) => string;
   pressure: (value_Pa: number) => string;
   speed: (value_m_s: number) => string;
-  power: (value_W: number) => string;
+  electricity: (value_W: number) => string;
   share: (value: number) => string;
   count: (value: number) => string;
 }
-
-const m_s_per_ft_s = 0.3048;
 
 export function speakIn(system: UnitSystem): Speak {
   const inUnits = (dimension: Parameters<typeof formatQuantity>[1]) => (value: number) =>
@@ -27,9 +25,8 @@ export function speakIn(system: UnitSystem): Speak {
     length: inUnits('length'),
     mass: inUnits('mass'),
     pressure: inUnits('pressure'),
-    speed: (value) =>
-      system === 'US' ? `${(value / m_s_per_ft_s).toFixed(1)} ft/s` : `${value.toFixed(1)} m/s`,
-    power: inUnits('power'),
+    speed: inUnits('speed'),
+    electricity: inUnits('electric_power'),
     share: inUnits('share'),
     count: inUnits('count'),
   };
