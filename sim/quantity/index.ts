@@ -4,5 +4,5 @@ export { type FormatOptions, formatBoth, formatQuantity, formatTape } from './fo
 export { type GlossaryEntry, glossary } from './glossary.ts';
 export { parseQuantity } from './parse.ts';
 export type { Accepted, Reading, Refused } from './reading.ts';
-export type { UnitSystem } from './unit.ts';
-export type { DimensionKey } from './units.ts';
+export { fromSI, type UnitSystem } from './unit.ts';
+export { type DimensionKey, dimensions } from './units.ts';
