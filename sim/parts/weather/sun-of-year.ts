@@ -97,7 +97,8 @@ function fillHour(
  * hour may hold a sunset and a sunrise; the larger part then stands for both.
  */
 function sunUpPart(middle: number, sunset: number): { up: number; middle_rad: number } {
-  if (sunset >= Math.PI) return { up: HOUR_RAD, middle_rad: middle };
+  const wholly = Math.abs(middle) + HOUR_RAD / 2 <= sunset;
+  if (wholly || sunset >= Math.PI) return { up: HOUR_RAD, middle_rad: middle };
   let best = { up: 0, middle_rad: middle };
   for (const noon of [0, 2 * Math.PI, -2 * Math.PI]) {
     const from = Math.max(middle - HOUR_RAD / 2, noon - sunset);
