@@ -1,0 +1,84 @@
+/**
+ * One run of a varied scenario, as a message that any thread can do: the scenario as JSON, the edits to it,
+ * and back only figures. Page, terminal and tests share this one path.
+ */
+import type { Result } from '../run/result.ts';
+import { simulate } from '../run/simulation.ts';
+import { problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
+
+/** A value put at a path of the scenario file: `store.water_depth` = "30 in", `coils[0].rolls` = 2. */
+export interface Edit {
+  path: string;
+  value: unknown;
+}
+
+export interface Job {
+  edits: Edit[];
+}
+
+export type JobResult =
+  | { ok: true; figures: Result['figures']; evaluations: number; residual_percent: number }
+  | { ok: false; problem: string };
+
+/** Does jobs, in any order and on any number of threads; results come back in the order of the jobs. */
+export type DoJobs = (
+  jobs: Job[],
+  onProgress?: (done: number, of: number) => void,
+) => Promise<(JobResult | null)[]>;
+
+/** Segments of a path: `coils[0].rolls` is coils, 0, rolls. */
+export function pathSteps(path: string): (string | number)[] {
+  const steps: (string | number)[] = [];
+  for (const [, name, index] of path.matchAll(/([^.[\]]+)|\[(\d+)\]/g)) {
+    steps.push(index === undefined ? name : Number(index));
+  }
+  return steps;
+}
+
+/**
+ * A copy of a scenario with edits made; objects on the way are made where they are missing.
+ * @throws RangeError if a path leads through something that is not an object or list
+ */
+export function edited(scenario: Scenario, edits: readonly Edit[]): Scenario {
+  const copy = structuredClone(scenario) as Record<string | number, unknown>;
+  for (const { path, value } of edits) {
+    const steps = pathSteps(path);
+    const last = steps.pop();
+    if (last === undefined || steps.concat(last).some((s) => s === '__proto__' || s === 'constructor')) {
+      throw new RangeError(`${path} - expected the path of an input - got "${path}" - write it as store.water_depth`);
+    }
+    let at = copy;
+    for (const step of steps) {
+      const next = at[step];
+      if (next === undefined) at[step] = {};
+      else if (typeof next !== 'object' || next === null) {
+        throw new RangeError(`${path} - expected an object at "${step}" - got ${JSON.stringify(next)} - check the path`);
+      }
+      at = at[step] as Record<string | number, unknown>;
+    }
+    at[last] = value;
+  }
+  return copy as Scenario;
+}
+
+/** Reads, simulates and reports one job; never throws. */
+export function doJob(scenario: Scenario, job: Job, context: ReadContext): JobResult {
+  try {
+    const read = readScenario(edited(scenario, job.edits), context);
+    if (!read.ok) return { ok: false, problem: read.problems.map(problemLine).join('\n') };
+    const { figures, run, ledger } = simulate(read.plant);
+    return { ok: true, figures, evaluations: run.evaluations, residual_percent: ledger.residual_percent };
+  } catch (error) {
+    return { ok: false, problem: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** Does jobs one after the other on this thread. */
+export function doHere(scenario: Scenario, context: ReadContext): DoJobs {
+  return async (jobs, onProgress) =>
+    jobs.map((job, i) => {
+      const result = doJob(scenario, job, context);
+      onProgress?.(i + 1, jobs.length);
+      return result;
+    });
+}
