@@ -1,14 +1,13 @@
 /** What the builders share: where they report, and how they complete what the file left out. */
-import { formatQuantity } from '../quantity/index.ts';
 import type { Band, Field, Fields, GroupField, Value } from './field.ts';
 import { type FilledDefault, told } from './fill.ts';
 import { type Note, type Problem, pathText } from './problem.ts';
+import { rawOf } from './raw.ts';
 
-/** What a rule made of the rest of the file; `text` where the field's own writing does not do. */
+/** What a rule made of the rest of the file; `band` where it is another than the field's own, null for none. */
 export interface Made<V> {
   value: V;
-  text?: string;
-  band?: Band;
+  band?: Band | null;
 }
 
 export class Desk {
@@ -44,14 +43,21 @@ export class Desk {
       throw new Error(
         `scenario.${key} - expected a derived field - got ${field.presence.need} - report this`,
       );
-    const { value, text, band } = make();
-    this.filled.push(told(field, [...steps, key], field.presence, text ?? this.write(field, value), band));
+    const { value, band } = make();
+    this.filled.push(told(field, [...steps, key], field.presence, this.write(field, value), band));
     return value;
+  }
+
+  /** Tells of a part of a derived group by itself. */
+  tell(group: Field, steps: readonly PropertyKey[], field: Field, value: unknown, band?: Band | null): void {
+    if (group.presence.need !== 'derived')
+      throw new Error(`scenario - expected a derived group - report this`);
+    this.filled.push(told(field, steps, group.presence, this.write(field, value), band));
   }
 
   /** A value as it could stand in the file. */
   write(field: Field, value: unknown): string {
-    if (field.kind === 'quantity') return formatQuantity(value as number, field.dimension, this.system);
-    return typeof value === 'string' ? value : JSON.stringify(value);
+    const raw = rawOf(field, value, this.system);
+    return typeof raw === 'string' ? raw : JSON.stringify(raw);
   }
 }

@@ -9,13 +9,15 @@ import type { TextIssue } from './schema.ts';
 
 type Issue = z.core.$ZodIssue;
 
-/** All problems, one per issue, one per unknown key. */
+/** All problems, one per wrong value, one per unknown key. */
 export function problemsOf(issues: readonly Issue[], root: GroupField, json: unknown): Problem[] {
-  return issues.flatMap((issue) => {
-    if (issue.code === 'unrecognized_keys')
-      return issue.keys.map((key) => unknownKey(issue.path, key, root, json));
-    return [problemOf(issue, root, json)];
+  const problems = issues.flatMap((issue) => {
+    if (issue.code !== 'unrecognized_keys') return [problemOf(issue, root, json)];
+    return issue.keys.map((key) => unknownKey(issue.path, key, root, json));
   });
+  // A number can be both too large and not whole: the field's expectation says both at once.
+  const seen = new Set<string>();
+  return problems.filter(({ path }) => !seen.has(path) && seen.add(path));
 }
 
 function problemOf(issue: Issue, root: GroupField, json: unknown): Problem {

@@ -41,7 +41,7 @@ export function migrate(
   }
   const version = valueAt(json, ['version']);
   const newest = steps.length + 1;
-  const known = `a whole number from 1 to ${newest}`;
+  const known = newest === 1 ? 'the number 1' : `a whole number from 1 to ${newest}`;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return refuse('version', known, version, `write "version": ${newest}`);
   }

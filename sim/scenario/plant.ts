@@ -58,7 +58,7 @@ function usersOf(sections: Sections): Users {
 
 /** Each part's coil must exist and serve that part alone. */
 function checkUsers(desk: Desk, sections: Sections): void {
-  const names = sections.coils?.map((coil) => coil.name) ?? [];
+  const names = [...new Set(sections.coils?.map((coil) => coil.name))];
   const taken = new Map<string, string>();
   for (const user of USERS) {
     const coil = sections[user]?.coil;

@@ -8,6 +8,7 @@ import type {
 } from '../../parts/description.ts';
 import { quote } from '../calendar.ts';
 import type { Desk } from '../desk.ts';
+import type { Band } from '../field.ts';
 import { collector as field } from '../fields/collector.ts';
 import type { ScenarioValues } from '../fields/index.ts';
 import { celsius, fluidFrom, noteFreezing, pipeConductanceFrom } from './shared.ts';
@@ -100,7 +101,6 @@ export function collectorFrom(
       .sort((a, b) => a.azimuth_rad - b.azimuth_rad),
     shade_by_month: desk.complete(field, STEPS, 'shade', read.shade, () => ({
       value: Array(12).fill(0),
-      text: 'none',
     })),
     fluid,
     loop: read.loop,
@@ -124,7 +124,7 @@ export function collectorFrom(
     },
     check_valve: read.check_valve,
     night_loss_W_K: desk.complete(field, STEPS, 'night_loss', read.night_loss, () => ({
-      value: read.check_valve || drained ? 0 : 3,
+      ...(read.check_valve || drained ? { value: 0, band: null } : { value: 3 }),
     })),
   };
 }
@@ -134,15 +134,16 @@ const FLOW_BY_TUBE = 0.045 * GALLON_A_MINUTE;
 const FLOW_BY_AREA = (0.03 * GALLON_A_MINUTE) / 0.09290304;
 
 function ratingOf(desk: Desk, read: CollectorRead, basis: Basis) {
-  return desk.complete(field, STEPS, 'rating', read.rating, () => {
-    const [eta0, a1, a2] = USUAL_RATING[read.kind][basis];
-    const more = ETA0_BAND[read.kind];
-    return {
-      value: { eta0, a1, a2 },
-      text: JSON.stringify({ eta0, a1: `${a1} W/(m2 K)`, a2: `${a2} W/(m2 K2)` }),
-      band: [`eta0 ${(eta0 - more).toFixed(2)}`, `eta0 ${(eta0 + more).toFixed(2)}`],
-    };
-  });
+  if (read.rating !== null) return read.rating;
+  const rating = field.fields.rating;
+  const [eta0, a1, a2] = USUAL_RATING[read.kind][basis];
+  const more = ETA0_BAND[read.kind];
+  const tell = (key: keyof typeof rating.fields, value: number, band: Band | null) =>
+    desk.tell(rating, [...STEPS, 'rating', key], rating.fields[key], value, band);
+  tell('eta0', eta0, [(eta0 - more).toFixed(2), (eta0 + more).toFixed(2)]);
+  tell('a1', a1, null);
+  tell('a2', a2, null);
+  return { eta0, a1, a2 };
 }
 
 function fluidOf(desk: Desk, read: CollectorRead): Fluid | null {
@@ -150,18 +151,15 @@ function fluidOf(desk: Desk, read: CollectorRead): Fluid | null {
   const steps = [...STEPS, 'fluid'];
   const given = desk.complete(field, STEPS, 'fluid', read.fluid, () => {
     const kind = read.loop === 'drain-back' ? 'water' : 'propylene glycol';
-    return { value: { kind, share: null, share_by: 'volume' } as const, text: JSON.stringify({ kind }) };
+    return { value: { kind, share: null, share_by: 'volume' } as const };
   });
   return fluidFrom(desk, steps, group, given, 0.4);
 }
 
 function incidenceOf(desk: Desk, read: CollectorRead): Incidence | null {
-  const given = desk.complete(field, STEPS, 'incidence', read.incidence, () => {
-    const value = USUAL_INCIDENCE[read.kind];
-    const degrees = (angle: number) => `${Math.round(angle / DEGREE)} deg`;
-    const text = value.kind === 'single' ? value : { ...value, angle: value.angle.map(degrees) };
-    return { value, text: JSON.stringify(text) };
-  });
+  const given = desk.complete(field, STEPS, 'incidence', read.incidence, () => ({
+    value: USUAL_INCIDENCE[read.kind],
+  }));
   if (given.kind === 'single') return given;
   const steps = [...STEPS, 'incidence'];
   for (const key of ['lengthwise', 'crosswise'] as const) {

@@ -42,6 +42,7 @@ export function engineFrom(
     );
   }
   const shares = sharesOf(desk, read);
+  const radiator = radiatorRange(desk, read.radiator, thermostat_full_C);
   if (desk.problems.length > before || !line || !coolant || !runs || !coils || !store) return null;
 
   const full_W = flowAt(line, read.rated_output) * fuel.lower_heating_value_J_kg;
@@ -70,12 +71,15 @@ export function engineFrom(
     })),
     thermostat_open_C: read.thermostat,
     thermostat_full_C,
-    radiator: radiatorOf(desk, read.radiator, thermostat_full_C, jacket_W),
+    radiator: {
+      ...radiator,
+      conductance_W_K: radiatorConductance(desk, read.radiator, radiator.full_C, jacket_W),
+    },
     block_loss_W_K: desk.complete(field, STEPS, 'block_loss', read.block_loss, () => ({
       value: 8 * (mass_kg / 55) ** (2 / 3),
     })),
     standby_loss_W_K: desk.complete(field, STEPS, 'standby_loss', read.standby_loss, () => ({
-      value: read.check_valve ? 0 : 4,
+      ...(read.check_valve ? { value: 0, band: null } : { value: 4 }),
     })),
     coldest_return_C: read.coldest_return,
     pipes: {
@@ -149,7 +153,7 @@ function sharesOf(desk: Desk, read: EngineRead) {
     value: Math.min(0.6, 1.2 * rated),
   }));
   const exhaust = desk.complete(field, STEPS, 'exhaust_share', read.exhaust_share, () => ({
-    value: read.exhaust_exchanger ? 0.1 : 0,
+    ...(read.exhaust_exchanger ? { value: 0.1 } : { value: 0, band: null }),
   }));
   if (exhaust > 0 && !read.exhaust_exchanger) {
     desk.problem(
@@ -162,18 +166,14 @@ function sharesOf(desk: Desk, read: EngineRead) {
   return { jacket: { rated, quarter }, exhaust };
 }
 
-function radiatorOf(
-  desk: Desk,
-  read: EngineRead['radiator'],
-  thermostat_full_C: number,
-  jacket_W: number,
-): EngineDescription['radiator'] {
+/** Between which coolant temperatures the radiator takes over. */
+function radiatorRange(desk: Desk, read: EngineRead['radiator'], thermostat_full_C: number) {
+  const { radiator } = field.fields;
   const steps = [...STEPS, 'radiator'];
-  const group = field.fields.radiator;
-  const starts_C = desk.complete(group, steps, 'starts', read.starts, () => ({
+  const starts_C = desk.complete(radiator, steps, 'starts', read.starts, () => ({
     value: thermostat_full_C + 2,
   }));
-  const full_C = desk.complete(group, steps, 'full', read.full, () => ({ value: starts_C + 8 }));
+  const full_C = desk.complete(radiator, steps, 'full', read.full, () => ({ value: starts_C + 8 }));
   if (full_C <= starts_C) {
     desk.problem(
       [...steps, 'full'],
@@ -182,10 +182,25 @@ function radiatorOf(
       'leave a few degrees between',
     );
   }
-  const conductance_W_K = desk.complete(group, steps, 'conductance', read.conductance, () => ({
-    value: (1.3 * jacket_W) / (full_C - 40),
-  }));
-  return { starts_C, full_C, conductance_W_K };
+  return { starts_C, full_C };
+}
+
+/** What a radiator sized for hot air carries [W/K]: 1.3 times the rated jacket heat in air of 40 C. */
+function radiatorConductance(
+  desk: Desk,
+  read: EngineRead['radiator'],
+  full_C: number,
+  jacket_W: number,
+): number {
+  return desk.complete(
+    field.fields.radiator,
+    [...STEPS, 'radiator'],
+    'conductance',
+    read.conductance,
+    () => ({
+      value: (1.3 * jacket_W) / Math.max(10, full_C - 40),
+    }),
+  );
 }
 
 function runsOf(

@@ -21,16 +21,11 @@ export function fuelLine(desk: Desk, read: EngineRead, fuel: Fuel): FuelLine | n
     fuel.lower_heating_value_J_kg,
   );
   const points = desk.complete(field, ['engine'], 'fuel_use', read.fuel_use, () => {
-    const made = [0.25, 1].map((share) => {
+    const value = [0.25, 1].map((share) => {
       const output = share * read.rated_output;
       return { output, fuel: flowAt(usual, output) / fuel.density_kg_m3 };
     });
-    const { output, fuel: used } = field.fields.fuel_use.of.fields;
-    const text = made.map((point) => ({
-      output: desk.write(output, point.output),
-      fuel: desk.write(used, point.fuel),
-    }));
-    return { value: made, text: JSON.stringify(text) };
+    return { value };
   });
   const line = lineThrough(
     points.map((point) => ({ output: point.output, flow_kg_s: point.fuel * fuel.density_kg_m3 })),

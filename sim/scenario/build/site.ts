@@ -96,6 +96,9 @@ const LIMIT_RAD = (80 * Math.PI) / 180;
 const GRASS_ALBEDO = 0.2;
 /** Old and new snow mixed, with trees and roofs among it. */
 const SNOW_ALBEDO = 0.6;
+/** Months colder than this lie under snow three days in four. */
+const SNOW_BELOW_C = -1;
+const SNOW_SHARE = 0.75;
 
 function monthlyFrom(
   desk: Desk,
@@ -105,25 +108,18 @@ function monthlyFrom(
   const rough = roughMonthly(site, 'average');
   const steps = ['weather'];
   const fields = { fields: weatherField.cases.monthly };
-  const listed = (key: 'swing' | 'humidity' | 'wind' | 'snow', value: number[]) => {
-    const { of } = weatherField.cases.monthly[key];
-    return { value, text: JSON.stringify(value.map((x) => desk.write(of, x))) };
-  };
-  const snow = desk.complete(fields, steps, 'snow', read.snow, () =>
-    listed(
-      'snow',
-      read.air.map((t) => (t < -1 ? 0.75 : 0)),
-    ),
-  );
+  const snow = desk.complete(fields, steps, 'snow', read.snow, () => ({
+    value: read.air.map((t) => (t < SNOW_BELOW_C ? SNOW_SHARE : 0)),
+  }));
   return {
     air_C: read.air,
-    swing_K: desk.complete(fields, steps, 'swing', read.swing, () => listed('swing', rough.swing_K)),
+    swing_K: desk.complete(fields, steps, 'swing', read.swing, () => ({ value: rough.swing_K })),
     day_to_day_K: roughDayToDay_K(read.air),
     sun: { kind: 'daily sum', J_m2: read.sun },
-    relative_humidity: desk.complete(fields, steps, 'humidity', read.humidity, () =>
-      listed('humidity', rough.relative_humidity),
-    ),
-    wind_m_s: desk.complete(fields, steps, 'wind', read.wind, () => listed('wind', rough.wind_m_s)),
+    relative_humidity: desk.complete(fields, steps, 'humidity', read.humidity, () => ({
+      value: rough.relative_humidity,
+    })),
+    wind_m_s: desk.complete(fields, steps, 'wind', read.wind, () => ({ value: rough.wind_m_s })),
     albedo: snow.map((share) => GRASS_ALBEDO + share * (SNOW_ALBEDO - GRASS_ALBEDO)),
   };
 }
@@ -150,17 +146,9 @@ export function runFrom(desk: Desk, read: ScenarioValues['run']): RunDescription
       'sample less often or run fewer days',
     );
   }
-  const { bottom, top } = desk.complete(runField, steps, 'start', read.start, () => {
-    const value = { bottom: 100 * F + ZERO_F_C, top: 120 * F + ZERO_F_C };
-    const { fields } = runField.fields.start;
-    return {
-      value,
-      text: JSON.stringify({
-        bottom: desk.write(fields.bottom, value.bottom),
-        top: desk.write(fields.top, value.top),
-      }),
-    };
-  });
+  const { bottom, top } = desk.complete(runField, steps, 'start', read.start, () => ({
+    value: { bottom: 100 * F + ZERO_F_C, top: 120 * F + ZERO_F_C },
+  }));
   const top_C = desk.complete(runField.fields.start, [...steps, 'start'], 'top', top, () => ({
     value: bottom,
   }));

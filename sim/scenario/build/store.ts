@@ -47,19 +47,15 @@ export function storeFrom(desk: Desk, read: StoreRead): StoreDescription | null 
       'remove it, or say that the lid is ajar',
     );
   }
-  const sides = sheetsOf(desk, read, 'sides', () => ({
-    value: USUAL_SHEETS,
-    text: JSON.stringify([{ material: 'fibreglass', thickness: '3 1/2 in' }]),
-  }));
-  const likeSides = () => ({ value: read.insulation.sides ?? USUAL_SHEETS, text: 'as the sides' });
-  const bottom = sheetsOf(desk, read, 'bottom', likeSides);
-  const lid = sheetsOf(desk, read, 'lid', likeSides);
+  const sides = sheetsOf(desk, read, 'sides', USUAL_SHEETS);
+  const bottom = sheetsOf(desk, read, 'bottom', read.insulation.sides ?? USUAL_SHEETS);
+  const lid = sheetsOf(desk, read, 'lid', read.insulation.sides ?? USUAL_SHEETS);
   if (desk.problems.length > before) return null;
   return {
     shape,
     water_depth_m,
     wall: wallOf(desk, read),
-    liner: read.liner && { material: read.liner.material, max_C: limitOf(read.liner) ?? 100 },
+    liner: linerOf(desk, read.liner),
     insulation: { sides, bottom, lid },
     lid: read.lid,
     vapour_share: desk.complete(field, STEPS, 'vapour_escape', read.vapour_escape, () => ({
@@ -95,29 +91,34 @@ function sheetsOf(
   desk: Desk,
   read: StoreRead,
   face: 'sides' | 'bottom' | 'lid',
-  make: () => { value: SheetRead[]; text: string },
+  usual: SheetRead[],
 ): WallLayer[] {
-  const sheets = desk.complete(
-    field.fields.insulation,
-    [...STEPS, 'insulation'],
-    face,
-    read.insulation[face],
-    make,
-  );
-  return sheets.map((sheet) => {
-    const { conductivity_W_mK } = MATERIALS[sheet.material];
+  const group = field.fields.insulation;
+  const steps = [...STEPS, 'insulation'];
+  const sheets = desk.complete(group, steps, face, read.insulation[face], () => ({ value: usual }));
+  const sheetField = group.fields[face].of;
+  return sheets.map((sheet, i) => {
+    const at = [...steps, face, i];
     return {
       material: sheet.material,
       thickness_m: sheet.thickness,
-      resistance_m2K_W: sheet.resistance ?? sheet.thickness / conductivity_W_mK,
-      max_C: limitOf(sheet),
+      resistance_m2K_W: desk.complete(sheetField, at, 'resistance', sheet.resistance, () => ({
+        value: sheet.thickness / MATERIALS[sheet.material].conductivity_W_mK,
+      })),
+      max_C: limitOf(desk, sheetField, at, sheet),
     };
   });
 }
 
-/** Hottest a material may be: as the file says, else as its table says. */
-function limitOf({ material, limit }: { material: string; limit: number | null }): number | null {
-  return limit ?? MATERIALS[material].max_C;
+/** Hottest a material may be: as the file says, else as its table says, null where heat does it no harm. */
+function limitOf(
+  desk: Desk,
+  group: { fields: Pick<(typeof field.fields.wall)['fields'], 'limit'> },
+  steps: readonly PropertyKey[],
+  { material, limit }: { material: string; limit: number | null },
+): number | null {
+  const { max_C } = MATERIALS[material];
+  return max_C === null ? limit : desk.complete(group, steps, 'limit', limit, () => ({ value: max_C }));
 }
 
 const USUAL_WALL = {
@@ -127,16 +128,21 @@ const USUAL_WALL = {
   'lying cylinder': { material: 'steel', thickness: 0.002, limit: null },
 };
 
+function linerOf(desk: Desk, liner: StoreRead['liner']): StoreDescription['liner'] {
+  if (liner === null) return null;
+  // Every liner of the table has a limit.
+  const max_C = limitOf(desk, field.fields.liner, [...STEPS, 'liner'], liner) ?? Number.POSITIVE_INFINITY;
+  return { material: liner.material, max_C };
+}
+
 function wallOf(desk: Desk, read: StoreRead): StoreDescription['wall'] {
-  const wall = desk.complete(field, STEPS, 'wall', read.wall, () => {
-    const usual = USUAL_WALL[read.inside.shape];
-    const thickness = desk.write(field.fields.wall.fields.thickness, usual.thickness);
-    return { value: usual, text: JSON.stringify({ material: usual.material, thickness }) };
-  });
+  const wall = desk.complete(field, STEPS, 'wall', read.wall, () => ({
+    value: USUAL_WALL[read.inside.shape],
+  }));
   return {
     material: wall.material,
     thickness_m: wall.thickness,
     conductivity_W_mK: MATERIALS[wall.material].conductivity_W_mK,
-    max_C: limitOf(wall),
+    max_C: limitOf(desk, field.fields.wall, [...STEPS, 'wall'], wall),
   };
 }

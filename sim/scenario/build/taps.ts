@@ -84,10 +84,22 @@ function drawFrom(desk: Desk, steps: readonly PropertyKey[], read: DrawRead): Dr
     duration_s,
     flow_m3_s: read.flow,
     wanted_C: read.temperature,
-    outlet: read.outlet === 'head' ? { kind: 'head', rated_Pa: read.rated_pressure } : { kind: 'tap' },
+    outlet: outletFrom(desk, steps, read),
     shower: false,
   };
 }
+
+function outletFrom(desk: Desk, steps: readonly PropertyKey[], read: DrawRead): Draw['outlet'] {
+  if (read.outlet === 'tap') return { kind: 'tap' };
+  const drawField = field.fields.draws.of;
+  const rated_Pa = desk.complete(drawField, steps, 'rated_pressure', read.rated_pressure, () => ({
+    value: USUAL_PRESSURE_PA,
+  }));
+  return { kind: 'head', rated_Pa };
+}
+
+/** 20 psi: what a small pump keeps up at a shower's flow [Pa]. */
+const USUAL_PRESSURE_PA = 20 * 6894.757;
 
 /** Draws that want more than the mixing valve lets through can never be served. */
 function noteTooHot(desk: Desk, draws: readonly Draw[], set_C: number): void {

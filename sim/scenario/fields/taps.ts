@@ -4,10 +4,12 @@ import {
   choice,
   count,
   days,
+  derived,
   flag,
   group,
   list,
   optional,
+  type Presence,
   quantity,
   required,
   text,
@@ -20,18 +22,15 @@ const CLOCK = [0, 86_400] as const;
 const FLOW = [1e-6, 1e-3] as const;
 const WANTED = [15, 80] as const;
 const RATED = [2e4, 1e6] as const;
-const rated = quantity(
-  'pressure at which the head gives its flow',
-  'pressure',
-  RATED,
-  '20 psi',
-  byDefault('20 psi', 'D', 'a bucket test behind a small pump; a label says 80 psi'),
-  {
+const BEHIND_SMALL_PUMP = 'a bucket test behind a small pump; a label says 80 psi';
+
+function ratedPressure<P extends Presence<string>>(presence: P) {
+  return quantity('pressure at which the head gives its flow', 'pressure', RATED, '20 psi', presence, {
     band: ['10 psi', '80 psi'],
     measure:
       'Read a gauge at the head while you time the bucket; for a flow read off a label write the pressure on the label.',
-  },
-);
+  });
+}
 
 const shower = group(
   'showers, one after another',
@@ -74,7 +73,7 @@ const shower = group(
         measure: 'Hold a thermometer in the stream when it feels right.',
       },
     ),
-    rated_pressure: rated,
+    rated_pressure: ratedPressure(byDefault('20 psi', 'D', BEHIND_SMALL_PUMP)),
   },
   required,
 );
@@ -90,7 +89,7 @@ const draw = group(
     flow: quantity('flow wanted', 'flow', FLOW, '1.5 gpm', required),
     temperature: quantity('wanted temperature', 'temperature', WANTED, '110 F', required),
     outlet: choice('outlet', ['tap', 'head'], byDefault('tap', 'D', 'throttled by hand')),
-    rated_pressure: rated,
+    rated_pressure: ratedPressure(derived('20 psi for a head', 'D', BEHIND_SMALL_PUMP)),
   },
   required,
 );

@@ -31,7 +31,7 @@ describe('the version gate', () => {
       problems: [
         {
           path: 'version',
-          expected: 'a whole number from 1 to 1',
+          expected: 'the number 1',
           fix: expect.stringContaining('left as it is'),
         },
       ],

@@ -1,0 +1,169 @@
+import { describe, expect, it } from 'vitest';
+import { parseScenarioText, problemLine } from '../../../sim/scenario/index.ts';
+import { brokenFiles, textOf } from './files.ts';
+
+/** What each broken example must be told: where, and words of the message. */
+const messages: Record<string, [path: string, words: string][]> = {
+  backup: [['backup', 'got no "taps"']],
+  bright: [['weather.sun[5]', 'of what arrives above the air']],
+  'coil-fit': [
+    ['coils[0].to', 'room for 9 turns'],
+    ['coils[1].coil_diameter', 'at most 892.2 mm'],
+    ['coils[2].to', 'where the last turn ends'],
+    ['coils[3].to', 'swap the two heights'],
+    ['coils[4].pitch', 'cannot lie closer than touching'],
+    ['coils[5].coil_diameter', 'six tube diameters'],
+  ],
+  'coil-names': [
+    ['collector.coil', '"sun", which engine uses'],
+    ['taps.coil', 'did you mean "house"?'],
+    ['coils[1].name', '"house", as coils[0]'],
+  ],
+  collector: [
+    ['collector.fluid.share', 'at most 60 % glycol by mass'],
+    ['collector.incidence.lengthwise', 'as many factors as angles, 3 - got 2'],
+    ['collector.incidence.crosswise[0]', 'factors count from straight sun'],
+    ['collector.incidence.angle', 'rise from 0'],
+    ['collector.off', 'less than "on", 4 K - got 6 K'],
+    ['collector.horizon[1].direction', 'each direction once'],
+  ],
+  dates: [
+    ['run.from', '29 February is left out'],
+    ['run.first_weekday', '"Monday", "Tuesday"'],
+    ['run.days', 'whole number from 1 to 366 - got the number 400'],
+  ],
+  'draw-volume': [
+    ['taps.draws[0].lasts', 'got both - remove one'],
+    ['taps.draws[1].lasts', 'got neither - add "lasts"'],
+    ['taps.draws[2].volume', 'one second to one day - got 1500000 s'],
+  ],
+  draws: [
+    ['taps.showers[0].people', 'whole number from 1 to 50 - got the number 2.5'],
+    ['taps.showers[0].minutes', 'unknown name "minutes"'],
+    ['taps.draws[0].at', '0:00 to 24:00'],
+    ['taps.draws[0].days', 'got "Funday"'],
+    ['taps.pattern.name', 'did you mean "US medium use"?'],
+    ['taps.mixing_valve.fitted', 'true or false'],
+  ],
+  empty: [
+    ['site', 'with latitude'],
+    ['store', 'with inside'],
+  ],
+  engine: [
+    ['engine.fuel_use', 'swap the two points'],
+    ['engine.typical_load', 'at most the rated 6000 W and a tenth - got 9000 W'],
+    ['engine.coolant.share', '77 % by mass'],
+    ['engine.runs.until', 'at least 1 K above "below"'],
+    ['engine.runs.probe', 'under the water, 0.81 m deep - got 0.89 m'],
+    ['engine.runs.allowed[0].to', 'a later time than "from"'],
+    ['engine.thermostat_full', 'hotter than it begins to open, 82.2 C (180 F)'],
+    ['engine.exhaust_share', 'set "exhaust_exchanger" to true'],
+  ],
+  huge: [
+    ['run.days', 'got the number 1e+21'],
+    ['run.layers', 'from 3 to 100'],
+    ['run.tolerance', 'got the number 0'],
+    ['store.inside.length', '"1e999 m"'],
+    ['store.inside.width', '10 m'],
+    ['store.inside.height', '"-3 ft"'],
+    ['store.bridges', 'from 1 to 6'],
+    ['coils[0].rolls', 'from 1 to 50'],
+    ['coils[0].roll_length', '500 m'],
+  ],
+  months: [['weather.air', 'a list [ ... ] of 12 - got a list of 11']],
+  names: [
+    ['weather.kind', 'did you mean "monthly"?'],
+    ['store.inside.shape', '"lying cylinder", "tote" - got "cube"'],
+    ['store.insulation.sides[0].material', 'did you mean "polyiso"?'],
+    ['store.insulation.sides[0].colour', 'unknown name "colour"'],
+    ['store.lid', '"closed", "ajar", "open" - got "shut"'],
+    ['store.watr_depth', 'did you mean "water_depth"?'],
+    ['coils[0].tube.kind', 'got "plumbing" - did you mean "plumbing'],
+    ['stroe', 'did you mean "store"?'],
+  ],
+  newer: [['version', 'left as it is']],
+  'no-coil': [
+    ['collector.coil', 'a coil under "coils"'],
+    ['taps.coil', 'add a coil of that name'],
+  ],
+  place: [
+    ['site.time_zone', 'west of Greenwich both are negative'],
+    ['site.latitude', 'give a weather file'],
+  ],
+  prototype: [
+    ['site.__proto__', 'unknown name "__proto__"'],
+    ['weather.kind', 'got "__proto__"'],
+    ['store.inside.shape', 'got "toString"'],
+    ['store.toString', 'unknown name "toString"'],
+    ['__proto__', 'unknown name "__proto__"'],
+    ['constructor', 'unknown name "constructor"'],
+  ],
+  radiator: [
+    ['engine.fuel_use', 'check the units of fuel and output'],
+    ['engine.typical_load', 'got both'],
+    ['engine.load_by_hour', 'each clock time once'],
+    ['engine.radiator.full', 'hotter than it begins'],
+  ],
+  tube: [
+    ['coils[0].tube.size', '3/4 in, 1 in'],
+    ['coils[1].tube.inside', 'less than the outside, 12.7 mm - got 15.9 mm'],
+    ['coils[2].join', '"series" or "parallel"'],
+  ],
+  'two-engines': [
+    ['engine', 'there can be only one'],
+    ['collector.kind', 'got nothing'],
+    ['collector.size', 'add it'],
+  ],
+  units: [
+    ['site.latitude', 'N or S'],
+    ['site.altitude', 'add the unit'],
+    ['run.interval', 'add the unit'],
+    ['run.start.bottom', 'got "hot"'],
+    ['store.inside.length', 'got the number 48 - add the unit'],
+    ['store.inside.width', 'measures a pressure'],
+    ['store.inside.height', 'without a comma'],
+    ['store.water_depth', 'do you mean "in"?'],
+    ['store.stands.temperature', '60 °C) - got "400 F"'],
+    ['store.stands.humidity', 'got "half"'],
+  ],
+  water: [
+    ['store.water_depth', 'at most the inside height, 1200 mm - got 1300 mm'],
+    ['store.vapour_escape', 'say that the lid is ajar'],
+    ['engine.coolant.share', 'no glycol in water'],
+  ],
+  'weather-file': [['weather.file', 'got "valley.csv" - give the file']],
+  weekday: [
+    ['run.first_weekday', 'Saturday, as the calendar has it - got "Monday"'],
+    ['run.interval', 'at most 200000 samples'],
+  ],
+};
+
+describe('a broken example', () => {
+  it.each(brokenFiles())('%s is told all that is wrong, and nothing else', (name) => {
+    const read = parseScenarioText(textOf(name));
+    if (read.ok) throw new Error(`${name} was read`);
+    const expected = messages[name.replace('_broken.json', '')];
+    expect(read.problems.map(({ path }) => path).sort()).toEqual(expected.map(([path]) => path).sort());
+    for (const [path, words] of expected) {
+      const found = read.problems.filter((problem) => problem.path === path).map(problemLine);
+      expect(found.join('\n')).toContain(words);
+    }
+  });
+
+  it('has its row here, and each row its file', () => {
+    expect(
+      Object.keys(messages)
+        .map((name) => `${name}_broken.json`)
+        .sort(),
+    ).toEqual(brokenFiles());
+  });
+
+  it.each(brokenFiles())('%s fills every part of every message', (name) => {
+    const read = parseScenarioText(textOf(name));
+    for (const problem of read.ok ? [] : read.problems) {
+      for (const part of Object.values(problem)) expect(part).toMatch(/\S/);
+      expect(problemLine(problem)).not.toMatch(/undefined|NaN|\[object|\n/);
+      expect(problemLine(problem).length).toBeLessThan(700);
+    }
+  });
+});
