@@ -283,7 +283,7 @@ export class Simulation {
  */
 export function simulate(
   description: PlantDescription,
-  options: { onProgress?: (share: number) => boolean | void } = {},
+  options: { onProgress?: (share: number) => unknown } = {},
 ): Result {
   const simulation = new Simulation(description);
   const { days } = description.run;
