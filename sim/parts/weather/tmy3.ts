@@ -135,12 +135,22 @@ function readRows(
   problems: ProblemList,
   notes: string[],
 ): void {
+  const width = 1 + Math.max(columns.date, columns.time, ...columns.channels);
   const seen = new Uint8Array(HOURS);
   const years = new Set<string>();
   let leap = 0;
   for (const { number, text } of table.lines.slice(2)) {
     const cells = splitLine(text, table.separator);
-    const stamp = hourOfStamp(cells[columns.date] ?? '', cells[columns.time] ?? '');
+    if (cells.length < width) {
+      problems.add(
+        `line ${number}`,
+        `${width} values or more`,
+        `${cells.length} values`,
+        'the line was cut: take the whole file',
+      );
+      continue;
+    }
+    const stamp = hourOfStamp(cells[columns.date], cells[columns.time]);
     if (stamp === '29 February') leap++;
     else if (typeof stamp === 'string') {
       problems.add(
@@ -191,7 +201,7 @@ function readHour(
   problems: ProblemList,
 ): void {
   COLUMNS.forEach(({ head, key, low, high }, i) => {
-    const cell = cells[columns.channels[i]] ?? '';
+    const cell = cells[columns.channels[i]];
     const value = readNumber(cell, false);
     if (value === undefined || value < low || value > high) {
       problems.add(

@@ -35,3 +35,13 @@ export function plane(tilt_deg: number, over: Partial<CollectorAspect> = {}): Co
 
 export const sum = (values: ArrayLike<number>): number => Array.from(values).reduce((s, x) => s + x, 0);
 export const mean = (values: ArrayLike<number>): number => sum(values) / values.length;
+
+/** The largest of a figure over the hours of the year: one assertion for 8760 hours. */
+export function worst(figure: (hour: number) => number): number {
+  let largest = Number.NEGATIVE_INFINITY;
+  for (let h = 0; h < 8760; h++) {
+    const value = figure(h);
+    if (!(value <= largest)) largest = value;
+  }
+  return largest;
+}
