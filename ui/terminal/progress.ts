@@ -12,7 +12,8 @@ export interface Progress {
 }
 
 /** `forced` draws from the start, and where standard error is no terminal one line at each tenth. */
-export function progressOn(terminal: Terminal, forced: boolean): Progress {
+export function progressOn(terminal: Terminal, what: string, forced: boolean): Progress {
+  const percent = (fraction: number) => `${what}: ${String(Math.floor(fraction * 100)).padStart(3)} %`;
   const started_s = terminal.now_s();
   let drawn_s = Number.NEGATIVE_INFINITY;
   let tenth = -1;
@@ -36,8 +37,4 @@ export function progressOn(terminal: Terminal, forced: boolean): Progress {
       if (drawn) terminal.err(`\r${' '.repeat(percent(1).length + 1)}\r`);
     },
   };
-}
-
-function percent(fraction: number): string {
-  return `Running: ${String(Math.floor(fraction * 100)).padStart(3)} %`;
 }

@@ -31,11 +31,15 @@ export function padLeft(text: string, width: number): string {
   return ' '.repeat(Math.max(0, width - columnsOf(text))) + text;
 }
 
-/** Breaks at spaces; a word longer than the width stands alone and runs over. Later lines start with `indent`. */
+/**
+ * Breaks at spaces, though not between a number and its unit; a word longer than the width stands alone and runs
+ * over. Later lines start with `indent`.
+ */
 export function wrap(text: string, width: number, indent = ''): string[] {
   const lines: string[] = [];
+  // The first line keeps the spaces it starts with.
   let line = '';
-  for (const word of text.split(/ +/)) {
+  for (const word of text.trimEnd().split(/(?<![\d ]|^) +/)) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && columnsOf(longer) > width) {
       lines.push(line);

@@ -32,6 +32,22 @@ export function meanByColumn(
   return sum.map((total, j) => (weight[j] > 0 ? total / weight[j] : Number.NaN));
 }
 
+export interface Span {
+  from_s: number;
+  to_s: number;
+}
+
+/** Share of each column that lies within the spans, which do not overlap. */
+export function shareByColumn(spans: readonly Span[], span_s: number, columns: number): number[] {
+  const width_s = span_s / columns;
+  return Array.from({ length: columns }, (_, j) => {
+    const within = spans.map(
+      ({ from_s, to_s }) => Math.min(to_s, (j + 1) * width_s) - Math.max(from_s, j * width_s),
+    );
+    return within.reduce((sum, overlap_s) => sum + Math.max(0, overlap_s), 0) / width_s;
+  });
+}
+
 /** Days that share one label, the fewest that leave it `apart` columns. */
 export function daysPerMark(days: number, columns: number, apart: number): number {
   const steps = [1, 2, 3, 7, 14, 28, 56, 91, 182, 365];

@@ -3,7 +3,7 @@
  * they never say that something is safe, and certify nothing.
  */
 import type { Caution } from '../../sim/index.ts';
-import { type FigureKey, figureSI } from './figures.ts';
+import type { FigureKey } from './figures.ts';
 import type { Speak } from './speak.ts';
 
 interface CautionWords {
@@ -48,7 +48,7 @@ export const cautionWords = {
   },
   carbon_monoxide: {
     title: 'Carbon monoxide',
-    figure: 'engine_hours',
+    figure: 'engine_s',
     says: (s, { time }) =>
       `A running engine makes carbon monoxide${s === null ? '' : `, here for ${time(s)}`}; it kills without a smell.`,
     todo: ({ length }) =>
@@ -176,7 +176,7 @@ export const cautionWords = {
   },
   pump_at_limit: {
     title: 'Pump at its limit',
-    figure: 'pump_at_limit_minutes',
+    figure: 'pump_at_limit_s',
     says: (s, { time }) =>
       `The household pump gives all it can${s === null ? '' : ` for ${time(s)}`} and the tap gets less than wanted.`,
     todo: () => 'Use wider tube, rolls in parallel, a thriftier shower head, or a stronger pump.',
@@ -249,7 +249,7 @@ export function sayCaution(caution: Caution, speak: Speak): CautionSaid {
   const quoted = figure === undefined || words.figure === null || figure === words.figure;
   return {
     title: words.title,
-    says: words.says(quoted && value !== undefined ? figureSI(figure ?? '', value) : null, speak),
+    says: words.says(quoted && value !== undefined ? value : null, speak),
     todo: words.todo(speak),
     licensed: words.licensed ? licensedWords : null,
   };

@@ -22,16 +22,16 @@ interface FigureWords {
 export const figureWords = {
   showers: { label: 'Showers taken', group: 'household', none: 'none planned' },
   showers_cold: { label: 'Showers that ran cold', group: 'household', none: 'no showers' },
-  cold_shower_minutes: { label: 'Minutes of cold shower', group: 'household', none: 'no showers' },
-  cold_draw_minutes: { label: 'Minutes any draw ran cold', group: 'household', none: 'nothing drawn' },
-  first_cold_s: { label: 'First cold draw, after the start', group: 'household', none: 'never' },
+  cold_shower_s: { label: 'Time showers ran cold', group: 'household', none: 'no showers' },
+  cold_draw_s: { label: 'Time other draws ran cold', group: 'household', none: 'nothing drawn' },
+  first_cold_s: { label: 'From the start to the first cold draw', group: 'household', none: 'never' },
   wanted_m3: { label: 'Hot water wanted', group: 'household', none: 'none' },
   delivered_m3: { label: 'Hot water delivered', group: 'household', none: 'none' },
   cold_m3: { label: 'Wanted hot and got cold', group: 'household', none: 'none' },
   waiting_m3: { label: 'Run off while waiting for hot', group: 'household', none: 'none' },
   household_heat_J: { label: 'Heat given to the taps', group: 'household', none: 'none' },
   outlet_C_max: { label: 'Hottest water at the tap', group: 'household', none: 'nothing drawn' },
-  scald_minutes: { label: 'Minutes hot enough to scald', group: 'household', none: 'nothing drawn' },
+  scald_s: { label: 'Time the tap was hot enough to scald', group: 'household', none: 'nothing drawn' },
 
   store_mean_C_end: { label: 'Store at the end, mean', group: 'store', none: 'unknown' },
   store_top_C_max: { label: 'Store top, hottest', group: 'store', none: 'unknown' },
@@ -42,15 +42,17 @@ export const figureWords = {
   make_up_kg: { label: 'Water made up', group: 'store', none: 'none' },
   level_m_end: { label: 'Water depth at the end', group: 'store', none: 'unknown' },
   liner_C_max: { label: 'Liner, hottest', group: 'store', none: 'no liner' },
-  liner_hours_over: { label: 'Time the liner was past its limit', group: 'store', none: 'no limit known' },
+  liner_over_s: { label: 'Time the liner was past its limit', group: 'store', none: 'no limit known' },
   foam_C_max: { label: 'Insulation, hottest', group: 'store', none: 'no insulation' },
-  foam_hours_over: {
+  foam_over_s: {
     label: 'Time the insulation was past its limit',
     group: 'store',
     none: 'no limit known',
   },
+  wall_C_max: { label: 'Wall, hottest', group: 'store', none: 'no limit known' },
+  wall_over_s: { label: 'Time the wall was past its limit', group: 'store', none: 'no limit known' },
 
-  engine_hours: { label: 'Engine running', group: 'engine', none: 'no engine' },
+  engine_s: { label: 'Engine running', group: 'engine', none: 'no engine' },
   engine_hours_a_day: { label: 'Engine running, a day', group: 'engine', none: 'no engine' },
   engine_starts: { label: 'Engine starts', group: 'engine', none: 'no engine' },
   fuel_m3: { label: 'Fuel, by volume', group: 'engine', none: 'no engine' },
@@ -59,22 +61,22 @@ export const figureWords = {
   radiator_J: { label: 'Heat the radiator threw away', group: 'engine', none: 'no engine' },
   electricity_J: { label: 'Electricity made', group: 'engine', none: 'no engine' },
   coldest_return_C: { label: 'Coldest coolant returning', group: 'engine', none: 'never ran' },
-  engine_cold_minutes: { label: 'Minutes the coolant returned too cold', group: 'engine', none: 'no engine' },
+  engine_cold_s: { label: 'Time the coolant returned too cold', group: 'engine', none: 'no engine' },
 
   solar_heat_J: { label: 'Heat from the sun to the store', group: 'sun', none: 'no collector' },
   solar_share: { label: 'Share of the heat from the sun', group: 'sun', none: 'no heat came in' },
-  collector_hours: { label: 'Collector pump running', group: 'sun', none: 'no collector' },
+  collector_s: { label: 'Collector pump running', group: 'sun', none: 'no collector' },
   collector_C_max: { label: 'Collector, hottest', group: 'sun', none: 'no collector' },
   collector_C_min: { label: 'Collector, coldest', group: 'sun', none: 'no collector' },
-  stagnation_hours: { label: 'Collector stagnant in the sun', group: 'sun', none: 'no collector' },
-  freezing_hours: { label: 'Collector fluid below freezing', group: 'sun', none: 'no collector' },
+  stagnation_s: { label: 'Collector stagnant in the sun', group: 'sun', none: 'no collector' },
+  freezing_s: { label: 'Collector fluid below freezing', group: 'sun', none: 'no collector' },
 
   pump_electricity_J: { label: 'Electricity for the pumps', group: 'water', none: 'no pump' },
   tap_flow_m3_s_min: { label: 'Weakest flow at the tap', group: 'water', none: 'nothing drawn' },
   tap_pressure_Pa_min: { label: 'Lowest pressure left at the tap', group: 'water', none: 'nothing drawn' },
   tube_speed_m_s_max: { label: 'Fastest water in the household coil', group: 'water', none: 'nothing drawn' },
-  pump_at_limit_minutes: {
-    label: 'Minutes the pump could give no more',
+  pump_at_limit_s: {
+    label: 'Time the pump could give no more',
     group: 'water',
     none: 'nothing drawn',
   },
@@ -88,13 +90,4 @@ export type FigureKey = keyof typeof figureWords;
 
 export function isFigure(key: string): key is FigureKey {
   return Object.hasOwn(figureWords, key);
-}
-
-/**
- * A figure's value in the SI unit of its dimension. Figures carry the unit that their key names; only hours and
- * minutes are not SI.
- */
-export function figureSI(key: string, value: number): number {
-  if (/_hours(_|$)/.test(key)) return value * 3600;
-  return /_minutes(_|$)/.test(key) ? value * 60 : value;
 }

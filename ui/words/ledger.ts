@@ -14,13 +14,12 @@ export const ledgerWords = {
   store_boiled: 'Steam boiled off',
   make_up_water: 'Make-up water',
   household_heat: 'Store to household water',
-  household_to_taps: 'Hot water to the taps',
-  household_cold_in: 'Cold water into the household coil',
+  household_to_taps: 'Hot water to the taps (above freezing)',
+  household_cold_in: 'Cold water coming in (above freezing)',
   tap_pipe_to_air: 'Pipe to the taps, to air',
   backup_to_water: 'Backup heater to water',
   standby_to_engine: 'Store to the stopped engine',
   night_to_collector: 'Store to the collector at night',
-  cistern_exchange: 'Cistern to its surroundings',
 } as const;
 
 /** Words for the three columns of the ledger. */

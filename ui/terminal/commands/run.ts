@@ -1,0 +1,123 @@
+/** `tankful run FILE`: runs a scenario and shows what comes of it. */
+import { type Command, Option } from 'commander';
+import { type Result, simulate } from '../../../sim/index.ts';
+import type { UnitSystem } from '../../words/index.ts';
+import { seriesAsCsv } from '../as-csv.ts';
+import { resultAsJson } from '../as-json.ts';
+import { type Bands, figureBands } from '../bands.ts';
+import { writeAll } from '../files.ts';
+import { type Loaded, loadScenario, type Overrides } from '../load.ts';
+import { type Progress, progressOn } from '../progress.ts';
+import { exitCodes, Refusal, refuse } from '../refusal.ts';
+import { reportText } from '../report.ts';
+import type { Screen } from '../screen.ts';
+import type { Terminal } from '../terminal.ts';
+
+interface RunOptions extends Overrides {
+  units?: string;
+  json?: true;
+  csv?: true;
+  out?: string;
+  plain?: true;
+  bands?: boolean;
+  progress?: true;
+}
+
+/** Bands repeat the run for every doubt, twice; beyond this they are worked out only when asked for. */
+const longestWithBands_days = 14;
+
+/** A report in a file is read anywhere. */
+const page: Screen = { width: 80, unicode: true, colour: false };
+
+export function runCommand(program: Command, terminal: Terminal): void {
+  program
+    .command('run')
+    .description('run a scenario and show the store over the days, the figures and where the heat goes')
+    .argument('<file>', 'scenario file')
+    .option('--days <number>', 'days to run instead of the scenario’s')
+    .option('--from <date>', 'first day, as 01-09 or 2027-01-09')
+    .option('--weather <file>', 'weather file in place of the scenario’s weather')
+    .option('--units <system>', 'us or si', 'us')
+    .option('--json', 'print everything as JSON, in SI')
+    .option('--csv', 'print the series as CSV')
+    .option('--out <folder>', 'write result.json, series.csv and report.txt there')
+    .option('--plain', 'ASCII without colour')
+    .addOption(new Option('--bands', 'work the bands out however long the run'))
+    .addOption(new Option('--no-bands', 'leave the bands out'))
+    .option('--progress', 'say how far it is on standard error')
+    .action((file: string, options: RunOptions) => run(file, options, terminal));
+}
+
+function run(file: string, options: RunOptions, terminal: Terminal): void {
+  const units = unitsOf(options.units);
+  checkTogether(options);
+  const loaded = loadScenario(file, options);
+  const started_s = terminal.now_s();
+  const result = simulated(loaded, progressOn(terminal, 'Running', options.progress === true));
+  const wall_s = terminal.now_s() - started_s;
+  if (options.json) {
+    terminal.out(resultAsJson(result, wall_s));
+    return;
+  }
+  if (options.csv) {
+    terminal.out(seriesAsCsv(result.series, units));
+    return;
+  }
+  const bands = bandsOf(loaded, result, options, terminal);
+  const report = (screen: Screen) => reportText({ file, loaded, result, bands, units }, screen);
+  if (options.out === undefined) {
+    terminal.out(report(terminal.screen(options.plain === true)));
+    return;
+  }
+  const paths = writeAll(options.out, {
+    'result.json': resultAsJson(result, wall_s),
+    'series.csv': seriesAsCsv(result.series, units),
+    'report.txt': report(page),
+  });
+  terminal.out(`${paths.join('\n')}\n`);
+}
+
+function unitsOf(word: string | undefined): UnitSystem {
+  const units = word?.toUpperCase();
+  if (units === 'US' || units === 'SI') return units;
+  throw refuse('--units', 'us or si', `"${word}"`, 'leave it out for us');
+}
+
+function checkTogether({ json, csv, out }: RunOptions): void {
+  const chosen = [json && '--json', csv && '--csv', out !== undefined && '--out'].filter(Boolean);
+  if (chosen.length > 1) {
+    throw refuse(
+      'command line',
+      'one of --json, --csv, --out',
+      chosen.join(' and '),
+      '--out writes all of them',
+    );
+  }
+}
+
+function simulated({ read }: Loaded, progress: Progress): Result {
+  try {
+    return simulate(read.plant, { onProgress: progress.onProgress });
+  } catch (error) {
+    const got = error instanceof Error ? error.message : String(error);
+    const fix = 'change the scenario where the message points';
+    throw new Refusal([{ where: 'the run', expected: 'to finish', got, fix }], exitCodes.runFailed);
+  } finally {
+    progress.end();
+  }
+}
+
+function bandsOf(
+  loaded: Loaded,
+  result: Result,
+  { bands, progress }: RunOptions,
+  terminal: Terminal,
+): Bands | null {
+  if (bands === false || (bands === undefined && result.days > longestWithBands_days)) return null;
+  const drawn = progressOn(terminal, 'Working out the bands', progress === true);
+  try {
+    return figureBands(loaded, result.figures, drawn.onProgress);
+  } finally {
+    drawn.end();
+  }
+}

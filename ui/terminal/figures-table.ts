@@ -1,0 +1,98 @@
+/** The figures by group, in both systems, with their bands and the cautions that stand beside them. */
+import { type Caution, formatQuantity, glossary, type Result } from '../../sim/index.ts';
+import {
+  type FigureGroup,
+  type FigureKey,
+  figureGroups,
+  figureWords,
+  sayCaution,
+  severityWords,
+  speakIn,
+  type UnitSystem,
+} from '../words/index.ts';
+import type { Band } from './bands.ts';
+import { type Paint, paint, type Screen } from './screen.ts';
+import { tableLines } from './table.ts';
+import { wrap } from './text.ts';
+
+export interface FiguresInput {
+  result: Pick<Result, 'figures' | 'cautions'>;
+  bands: ReadonlyMap<string, Band>;
+  units: UnitSystem;
+}
+
+const order = Object.keys(figureWords) as FigureKey[];
+
+/** Figures of the group that are known, and those whose absence says something: no cold draw, ever. */
+function keysOf(group: FigureGroup, figures: Result['figures']): FigureKey[] {
+  const keys = order.filter((key) => figureWords[key].group === group && key in figures);
+  if (keys.every((key) => figures[key] === null)) return [];
+  return keys.filter((key) => figures[key] !== null || figureWords[key].none === 'never');
+}
+
+export function figureLines(input: FiguresInput, screen: Screen): string[] {
+  const { figures, cautions } = input.result;
+  const groups = (Object.keys(figureGroups) as FigureGroup[])
+    .map((group) => ({ group, keys: keysOf(group, figures) }))
+    .filter(({ keys }) => keys.length > 0);
+  // One table for all groups, so that their columns stand under one another.
+  const shown = groups.flatMap(({ keys }) => keys);
+  const table = tableLines(
+    shown.map((key) => cells(key, input)),
+    ['left', 'right', 'right', 'left'],
+  );
+  const lineOf = new Map(shown.map((key, i) => [key, table[i]]));
+  return groups.flatMap(({ group, keys }) => [
+    paint(screen, 'bold', figureGroups[group]),
+    ...keys.flatMap((key) => [
+      lineOf.get(key) ?? '',
+      ...cautions
+        .filter(({ figure }) => figure === key)
+        .flatMap((caution) => cautionLines(caution, input.units, screen)),
+    ]),
+  ]);
+}
+
+/** Cautions that stand beside no figure shown. */
+export function looseCautions({ figures, cautions }: FiguresInput['result']): Caution[] {
+  const standing = new Set<string>(
+    (Object.keys(figureGroups) as FigureGroup[]).flatMap((group) => keysOf(group, figures)),
+  );
+  return cautions.filter(({ figure }) => figure === undefined || !standing.has(figure));
+}
+
+function cells(key: FigureKey, { result, bands, units }: FiguresInput): string[] {
+  const { label, none } = figureWords[key];
+  const value = result.figures[key];
+  if (value === null) return [`  ${label}`, none];
+  const first = inUnits(key, value, units);
+  const other = inUnits(key, value, units === 'US' ? 'SI' : 'US');
+  const band = bands.get(key);
+  return [
+    `  ${label}`,
+    first,
+    other === first ? '' : `(${other})`,
+    band ? `${inUnits(key, band.low, units)} to ${inUnits(key, band.high, units)}` : '',
+  ];
+}
+
+const dimensionOf = new Map(glossary.map(({ key, dimension }) => [key, dimension]));
+
+function inUnits(key: FigureKey, value: number, units: UnitSystem): string {
+  const dimension = dimensionOf.get(key);
+  return dimension ? formatQuantity(value, dimension, units) : String(Number(value.toPrecision(4)));
+}
+
+/** Stands for the sentence on codes and licensed trades, which the report says once. */
+export const licensedMark = '*';
+
+const paints: Record<Caution['severity'], Paint> = { danger: 'red', warning: 'yellow', note: 'cyan' };
+
+export function cautionLines(caution: Caution, units: UnitSystem, screen: Screen): string[] {
+  const { title, says, todo, licensed } = sayCaution(caution, speakIn(units));
+  const mark = licensed === null ? '' : ` ${licensedMark}`;
+  const sentence = `${severityWords[caution.severity]}: ${title}.${mark} ${says} ${todo}`.trimEnd();
+  return wrap(`  ! ${sentence}`, screen.width, '    ').map((line) =>
+    paint(screen, paints[caution.severity], line),
+  );
+}

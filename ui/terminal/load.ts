@@ -1,0 +1,77 @@
+/** From the command line's words to a checked plant. */
+import { basename, dirname, join } from 'node:path';
+import { parseScenarioText, type ReadScenario, readScenario } from '../../sim/index.ts';
+import { readText, scenarioFile, weatherFile } from './files.ts';
+import { Refusal, refuse } from './refusal.ts';
+
+export interface Overrides {
+  days?: string;
+  from?: string;
+  /** Path of a weather file that takes the place of the scenario's weather. */
+  weather?: string;
+}
+
+export interface Loaded {
+  /** What was read, with the overrides in it. */
+  json: Record<string, unknown>;
+  weatherFiles: Record<string, string>;
+  read: Extract<ReadScenario, { ok: true }>;
+}
+
+/** Reads and checks a scenario file; throws a Refusal with every problem found. */
+export function loadScenario(path: string, overrides: Overrides): Loaded {
+  const text = readText(path, scenarioFile);
+  const json = jsonOf(text, path);
+  applyOverrides(json, overrides);
+  const weatherFiles = overrides.weather
+    ? { [basename(overrides.weather)]: readText(overrides.weather, weatherFile) }
+    : weatherBeside(path, json);
+  const read = readScenario(json, { weatherFiles });
+  if (!read.ok) throw refusalOf(read, path);
+  return { json, weatherFiles, read };
+}
+
+/** The file's own JSON as an object; a file that is none goes to the reader as it is, which says why. */
+function jsonOf(text: string, path: string): Record<string, unknown> {
+  try {
+    const json: unknown = JSON.parse(text);
+    if (typeof json === 'object' && json !== null && !Array.isArray(json))
+      return json as Record<string, unknown>;
+  } catch {
+    // Told by the reader below, with line and column.
+  }
+  const read = parseScenarioText(text);
+  if (!read.ok) throw refusalOf(read, path);
+  throw refuse(path, 'a scenario: one { ... }', 'something else', 'choose a scenario file');
+}
+
+function applyOverrides(json: Record<string, unknown>, { days, from, weather }: Overrides): void {
+  if (days !== undefined && !/^\d{1,6}$/.test(days)) {
+    throw refuse('--days', 'a whole number of days', `"${days}"`, 'write it as in --days 7');
+  }
+  const run = isObject(json.run) ? json.run : {};
+  if (days !== undefined) run.days = Number(days);
+  if (from !== undefined) run.from = from;
+  if (days !== undefined || from !== undefined) json.run = run;
+  if (weather !== undefined) json.weather = { kind: 'file', file: basename(weather) };
+}
+
+/** A weather file that the scenario names is looked for beside it. */
+function weatherBeside(path: string, json: Record<string, unknown>): Record<string, string> {
+  const { weather } = json;
+  if (!isObject(weather) || weather.kind !== 'file' || typeof weather.file !== 'string') return {};
+  return { [weather.file]: readText(join(dirname(path), weather.file), weatherFile) };
+}
+
+function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function refusalOf({ problems }: Extract<ReadScenario, { ok: false }>, path: string): Refusal {
+  return new Refusal(
+    problems.map(({ path: within, ...problem }) => ({
+      ...problem,
+      where: within === '' ? path : `${path}: ${within}`,
+    })),
+  );
+}

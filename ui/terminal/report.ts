@@ -1,0 +1,145 @@
+/** The report that `tankful run` prints: the days, the figures with what stands beside them, where the heat goes. */
+import type { Result } from '../../sim/index.ts';
+import {
+  cautionWords,
+  dateWords,
+  eventLabel,
+  isCaution,
+  licensedWords,
+  severityWords,
+  speakIn,
+  type UnitSystem,
+} from '../words/index.ts';
+import type { Bands } from './bands.ts';
+import { doubtful } from './bands.ts';
+import { dayLines } from './day-rows.ts';
+import { cautionLines, figureLines, licensedMark, looseCautions } from './figures-table.ts';
+import { ledgerLines } from './ledger-table.ts';
+import type { Loaded } from './load.ts';
+import { paint, type Screen } from './screen.ts';
+import { harmless, wrap } from './text.ts';
+
+export interface ReportInput {
+  file: string;
+  loaded: Loaded;
+  result: Result;
+  /** Null where the bands were not worked out. */
+  bands: Bands | null;
+  units: UnitSystem;
+}
+
+export function reportText(input: ReportInput, screen: Screen): string {
+  const { loaded, result, bands, units } = input;
+  const { plant, notes } = loaded.read;
+  const figures = { result, bands: bands?.figures ?? new Map(), units };
+  const loose = looseCautions(result).sort(
+    (a, b) => severityOrder.indexOf(a.severity) - severityOrder.indexOf(b.severity),
+  );
+  const sections = [
+    headLines(input, screen),
+    dayLines(result, plant, units, screen),
+    figureLines(figures, screen),
+    ledgerLines(result.ledger, screen),
+    loose.length === 0
+      ? []
+      : [paint(screen, 'bold', 'Mind'), ...loose.flatMap((caution) => cautionLines(caution, units, screen))],
+    eventLines(result, screen),
+    [
+      ...licensedLines(result, screen),
+      ...assumptionLines(input, screen),
+      ...notes.flatMap(({ path, text }) => wrap(`Note - ${path}: ${text}.`, screen.width, '  ')),
+    ],
+  ];
+  const text = sections
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join('\n'))
+    .join('\n\n');
+  return `${text}\n`;
+}
+
+const severityOrder = Object.keys(severityWords);
+
+function headLines({ result, loaded, units }: ReportInput, screen: Screen): string[] {
+  const { plant } = loaded.read;
+  const { run, collector, engine, store } = plant;
+  const speak = speakIn(units);
+  const parts = [
+    `${run.days} ${run.days === 1 ? 'day' : 'days'} from ${dateWords(run.first_day)}`,
+    `water ${speak.length(store.water_depth_m)} deep in ${store.shape.kind === 'box' ? 'a' : 'an'} ${store.shape.kind}`.replace(
+      'an lying',
+      'a lying',
+    ),
+    engine ? `${engine.name}` : 'no engine',
+    collector ? collector.name : 'no collector',
+  ];
+  return [
+    paint(screen, 'bold', harmless(result.name)),
+    ...wrap(harmless(`${parts.join('; ')}.`), screen.width),
+  ];
+}
+
+/** How often each part did what; the JSON says when. */
+function eventLines({ events }: Result, screen: Screen): string[] {
+  const counts = new Map<string, Map<string, number>>();
+  for (const { part, name } of events) {
+    const ofPart = counts.get(part) ?? new Map<string, number>();
+    ofPart.set(name, (ofPart.get(name) ?? 0) + 1);
+    counts.set(part, ofPart);
+  }
+  const lines = Array.from(counts, ([part, names]) => {
+    const happened = Array.from(
+      names,
+      ([name, times]) => `${eventLabel(name)} ${times === 1 ? 'once' : `${times} times`}`,
+    );
+    return `  ${part}: ${happened.join(', ')}`;
+  });
+  return lines.length === 0
+    ? []
+    : [
+        paint(screen, 'bold', 'What happened'),
+        ...lines.flatMap((line) => wrap(harmless(line), screen.width, '    ')),
+      ];
+}
+
+function licensedLines({ cautions }: Result, screen: Screen): string[] {
+  const due = cautions.some(({ key }) => isCaution(key) && 'licensed' in cautionWords[key]);
+  return due ? wrap(`${licensedMark} ${licensedWords}`, screen.width, '  ') : [];
+}
+
+/** How much of it rests on what nobody entered, and what to measure first. */
+function assumptionLines({ loaded, bands, file }: ReportInput, screen: Screen): string[] {
+  const { filled } = loaded.read;
+  if (filled.length === 0) return [];
+  const doubts = doubtful(filled).length;
+  const sentences = [
+    `${filled.length} assumptions were filled in, ${doubts} of them doubtful. List them: tankful check ${file}`,
+  ];
+  if (bands === null && doubts > 0) sentences.push('The bands were left out; --bands works them out.');
+  if (bands && bands.tried.length > 0) {
+    const untried =
+      bands.untried.length > 0 ? ` Not tried: ${bands.untried.map(({ path }) => path).join(', ')}.` : '';
+    sentences.push(
+      `Bands: ${bands.tried.length} doubtful assumptions taken to their low and high values one at a time, the deviations added in squares.${untried}`,
+      ...measureSentences(bands),
+    );
+  }
+  return sentences.flatMap((sentence) => wrap(harmless(sentence), screen.width, '  '));
+}
+
+/** The assumptions that widen most bands, with how to measure them. */
+function measureSentences({ figures }: Bands): string[] {
+  const counts = new Map<string, { count: number; sentence: string }>();
+  for (const { most } of figures.values()) {
+    if (most.measure === null) continue;
+    const seen = counts.get(most.path) ?? {
+      count: 0,
+      sentence: `Measure first: ${most.label} (${most.path}). ${most.measure}`,
+    };
+    seen.count++;
+    counts.set(most.path, seen);
+  }
+  return [...counts.values()]
+    .sort((a, b) => b.count - a.count)
+    .slice(0, 2)
+    .map(({ sentence }) => sentence);
+}

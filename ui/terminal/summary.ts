@@ -1,0 +1,96 @@
+/** What `tankful check` says of a sound file: every quantity as understood, every default with where it comes from. */
+import {
+  type FieldEntry,
+  type FilledDefault,
+  fieldEntries,
+  formatBoth,
+  parseQuantity,
+} from '../../sim/index.ts';
+import { bandWords } from './bands.ts';
+import type { Loaded } from './load.ts';
+import { paint, type Screen } from './screen.ts';
+import { tableLines } from './table.ts';
+import { harmless, wrap } from './text.ts';
+
+export function summaryText({ json, read }: Loaded, file: string, screen: Screen): string {
+  const { plant, filled, notes } = read;
+  const understood = understoodRows(json);
+  const doubts = filled.filter(({ band }) => band !== null).length;
+  const sections = [
+    [
+      paint(screen, 'bold', harmless(plant.name)),
+      `${file} is sound: ${understood.length} quantities read, ${filled.length} assumptions filled in, ${doubts} of them doubtful.`,
+    ],
+    [paint(screen, 'bold', 'Understood'), ...tableLines(understood, ['left', 'left', 'left'])],
+    [
+      paint(screen, 'bold', 'Filled in'),
+      gradeWords,
+      ...filled.flatMap((entry) => filledLines(entry, screen)),
+    ],
+    notes.flatMap(({ path, text }) => wrap(`Note - ${path}: ${text}.`, screen.width, '  ')),
+  ];
+  const text = sections
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.map(harmless).join('\n'))
+    .join('\n\n');
+  return `${text}\n`;
+}
+
+const gradeWords =
+  'Grades: A handbook, standard or logged data; B long practice; C an assertion; D common practice; invented, for show.';
+
+function filledLines(
+  { path, label, value, source, grade, band, measure }: FilledDefault,
+  screen: Screen,
+): string[] {
+  const head = `  ${path}: ${value}${band ? `, perhaps ${bandWords(band)}` : ''} (${grade}: ${source})`;
+  const lines = wrap(`${head} - ${label}`, screen.width, '    ');
+  return measure ? [...lines, ...wrap(`    Measure it: ${measure}`, screen.width, '    ')] : lines;
+}
+
+/** A list of alike values, as of twelve months, takes one row. */
+const longestSpelledOut = 3;
+
+/** Path, text as written, value as understood; of the fields that are quantities. */
+function understoodRows(json: unknown): string[][] {
+  const entries = new Map<string, FieldEntry[]>();
+  for (const entry of fieldEntries()) {
+    // Variants of one part may share a name with different dimensions; the text decides.
+    const plain = entry.path.replace(/\([^)]*\)/g, '');
+    entries.set(plain, [...(entries.get(plain) ?? []), entry]);
+  }
+  const rows: string[][] = [];
+  const visit = (value: unknown, path: string, pattern: string): void => {
+    if (typeof value === 'string') {
+      const meaning = meaningOf(value, entries.get(pattern) ?? []);
+      if (meaning !== null) rows.push([`  ${path}`, value, meaning]);
+    } else if (Array.isArray(value)) {
+      const alike = value.length > longestSpelledOut && value.every((item) => typeof item === 'string');
+      const meanings = alike ? value.map((item) => meaningOf(item, entries.get(`${pattern}[]`) ?? [])) : [];
+      if (alike && meanings.every((meaning) => meaning !== null)) {
+        rows.push([
+          `  ${path}`,
+          `${value[0]} ... ${value[value.length - 1]}`,
+          `${value.length} values, ${meanings[0]} first`,
+        ]);
+      } else {
+        for (const [i, item] of value.entries()) visit(item, `${path}[${i}]`, `${pattern}[]`);
+      }
+    } else if (typeof value === 'object' && value !== null) {
+      const within = (name: string, at: string) => (at === '' ? name : `${at}.${name}`);
+      for (const [name, item] of Object.entries(value))
+        visit(item, within(name, path), within(name, pattern));
+    }
+  };
+  visit(json, '', '');
+  return rows;
+}
+
+function meaningOf(text: string, entries: readonly FieldEntry[]): string | null {
+  for (const { field } of entries) {
+    if (field.kind !== 'quantity') continue;
+    const reading = parseQuantity(text, field.dimension);
+    if (reading.ok) return formatBoth(reading.value, field.dimension, { digits: 4 });
+  }
+  return null;
+}
