@@ -29,7 +29,8 @@ export function readScenario(json: unknown, context: ReadContext = {}): ReadScen
   if (!migrated.ok) return migrated;
   const checked = scenarioSchema().safeParse(migrated.json);
   const problems = checked.success ? [] : problemsOf(checked.error.issues, scenario, migrated.json);
-  const desk = new Desk(systemOf(migrated.json));
+  // What failed the schema may be no JSON at all, and gives no plant to tell of in anyone's units.
+  const desk = new Desk(checked.success ? systemOf(migrated.json) : 'SI');
   const plant = plantFrom(
     desk,
     soundSections(migrated.json, problems, desk.filled),
