@@ -35,7 +35,7 @@ export function readChain(text: string, key: DimensionKey, raw: string): Reading
   const echo = parts.map(({ number, unit }) => withUnit(number, printedSymbol(unit.symbol))).join(' ');
   return {
     ok: true,
-    value: minus ? -value : value,
+    value: minus && value !== 0 ? -value : value,
     unit: printedSymbol(parts[parts.length - 1].unit.symbol),
     echo: `${minus ? '-' : ''}${echo}`,
   };

@@ -52,7 +52,7 @@ export function readPlace(
   const read = readArc(letter !== undefined && /^[\d. ]+$/.test(arc) ? `${arc} deg` : arc);
   if (!read.ok)
     return refuse(key, raw, letter === undefined ? `write degrees and ${plus} or ${minus}` : read.fix);
-  const value = letter === minus ? -read.value : read.value;
+  const value = letter === minus && read.value !== 0 ? -read.value : read.value;
   const degrees = (value * 180) / Math.PI;
   if (Math.abs(degrees) > most * (1 + 1e-12))
     return refuse(key, raw, `it lies between 0 and ${most} degrees`);

@@ -12,6 +12,9 @@ export interface FormatOptions {
   plain?: boolean;
 }
 
+/** Past it a smaller unit or rounding could overflow; NaN is not below it either. */
+const beyondAll = 1e290;
+
 /** `unknown` for what is no number. A value in SI, or degrees Celsius, as `120 °F`. */
 export function formatQuantity(
   value_SI: number,
@@ -19,7 +22,7 @@ export function formatQuantity(
   system: UnitSystem,
   { digits, plain = false }: FormatOptions = {},
 ): string {
-  if (!Number.isFinite(value_SI)) return 'unknown';
+  if (!(Math.abs(value_SI) < beyondAll)) return 'unknown';
   const many = digits ?? printUnits[key].digits ?? 3;
   switch (key) {
     case 'clock':
@@ -32,8 +35,8 @@ export function formatQuantity(
       return placeText(value_SI, many, 'EW', plain);
     default: {
       const unit = unitFor(value_SI, key, system);
-      const most = digits === undefined ? printUnits[key].decimals : undefined;
-      const number = rounded(fromSI(value_SI, unit), many, most);
+      const inUnit = fromSI(value_SI, unit);
+      const number = rounded(inUnit, many, digits === undefined ? printUnits[key].decimals : undefined);
       if (key === 'resistance' && unit.system === 'US' && value_SI >= 0) return `R-${number}`;
       return withUnit(number, plain ? unit.symbol : printedSymbol(unit.symbol));
     }
@@ -96,5 +99,5 @@ function twelveHours(value_s: number): string {
 
 function placeText(value_rad: number, digits: number, letters: string, plain: boolean): string {
   const degrees = (Math.abs(value_rad) * 180) / Math.PI;
-  return `${rounded(degrees, digits)}${plain ? '' : '°'} ${letters[value_rad < 0 ? 1 : 0]}`;
+  return `${rounded(degrees, digits, Math.min(6, digits - 1))}${plain ? '' : '°'} ${letters[value_rad < 0 ? 1 : 0]}`;
 }

@@ -32,7 +32,8 @@ export function nearestUnit(text: string, key: DimensionKey): string | null {
   const plain = (spelled: string) => spelled.toLowerCase().replace(/[\s().·*^]+/g, '');
   const wanted = plain(text.slice(0, 40));
   let best: string | null = null;
-  let least = Math.max(1, Math.floor(wanted.length / 3)) + 0.5;
+  // A single strange letter is near to every other one: that is no likeness.
+  let least = Math.min(Math.max(1, Math.floor(wanted.length / 3)), wanted.length - 1) + 0.5;
   for (const { symbol, also } of dimensions[key].units) {
     for (const spelled of [symbol, ...also]) {
       const distance = editDistance(wanted, plain(spelled));

@@ -21,7 +21,10 @@ export function readNumber(text: string): NumberReading {
   // `1.2.3`, `1/2/3`, `10-12`, `10 000`: more than one number.
   if (/^ ?[./]|^ ?-? ?\d/.test(unsigned.rest) && !/^ ?\/ ?[A-Za-z]/.test(unsigned.rest))
     return { complaint: `write one number, without a space or a sign inside, before the unit` };
-  return { value: signed[1] === '-' ? -unsigned.value : unsigned.value, rest: unsigned.rest.trim() };
+  return {
+    value: signed[1] === '-' && unsigned.value !== 0 ? -unsigned.value : unsigned.value,
+    rest: unsigned.rest.trim(),
+  };
 }
 
 function readUnsigned(text: string): NumberReading {

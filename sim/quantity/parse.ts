@@ -18,6 +18,7 @@ export function parseQuantity(text: string, key: DimensionKey): Reading {
   if (text.length > longest) return refuse(key, text, `write it in at most ${longest} characters`);
   const plain = tidy(text);
   if (plain === '') return refuse(key, text, `write it, as in "${dimensions[key].example}"`);
+  if (/\p{C}/u.test(plain)) return refuse(key, text, 'leave out the letters in it that cannot be seen');
   const commas = aboutCommas(plain);
   if (commas !== null) return refuse(key, text, commas);
   switch (key) {
@@ -58,6 +59,7 @@ function readWithUnits(text: string, key: DimensionKey, raw: string): Reading {
 
 function accept(value: number, written: number, unit: Unit, key: DimensionKey, raw: string): Reading {
   if (!Number.isFinite(value)) return refuse(key, raw, 'write a smaller number');
+  if (value === 0 && written !== 0 && unit.shift === 0) return refuse(key, raw, 'write 0 or a larger number');
   if (key === 'temperature' && value < absoluteZero_C)
     return refuse(key, raw, 'nothing is colder than -459.67 °F or -273.15 °C');
   const symbol = printedSymbol(unit.symbol);
@@ -84,8 +86,8 @@ function aboutUnit(rest: string, key: DimensionKey): string {
   const example = dimensions[key].example;
   if (key === 'count') return `leave out ${quoted(rest)}`;
   if (/^(?:-|to\b|\.\.)/i.test(rest)) return 'write one number, not a range';
-  const hint = hints[rest.toLowerCase()];
-  if (hint) return hint;
+  const hint = hints.get(rest.toLowerCase());
+  if (hint !== undefined) return hint;
   const other = measures(rest);
   if (other !== null) return `${quoted(rest)} measures ${other}; write it as in "${example}"`;
   if (rest.includes(' ') && rest.split(' ').every((word) => measures(word) !== null))
@@ -100,13 +102,15 @@ function aboutUnit(rest: string, key: DimensionKey): string {
 }
 
 /** Units that mean one thing to some and another to others. */
-const hints: Readonly<Record<string, string>> = {
-  mbtu: 'it is a thousand Btu to some and a million to others: write kBtu',
-  'mbtu/h': 'it is a thousand Btu to some and a million to others: write kBtu/h',
-  mbh: 'write kBtu/h',
-  ton: 'tons differ: write lb or kg',
-  tons: 'tons differ: write lb or kg',
-};
+const hints: ReadonlyMap<string, string> = new Map([
+  ['mbtu', 'it is a thousand Btu to some and a million to others: write kBtu'],
+  ['mbtu/h', 'it is a thousand Btu to some and a million to others: write kBtu/h'],
+  ['mbh', 'write kBtu/h'],
+  ['l/m', 'per minute or per metre? write L/min'],
+  ['gal/m', 'per minute or per mile? write gpm'],
+  ['ton', 'tons differ: write lb or kg'],
+  ['tons', 'tons differ: write lb or kg'],
+]);
 
 /** `R-20` counts h·ft²·°F/Btu. */
 function readRValue(text: string, raw: string): Reading | null {

@@ -13,7 +13,7 @@ const phrases: readonly [RegExp, string][] = [
   [/\b(?:m|met(?:er|re)s?)\s*(?:of\s*)?(?:water|head|H2O)\b/g, 'mwater'],
   [
     /(?:°|\bdeg(?:ree)?s?\b\.?|\bdeg(?=[FCK]))\s*(F|C|K|fahrenheit|celsius|centigrade|kelvin)(?![A-Za-z])/gi,
-    '$1',
+    ' $1',
   ],
   [/\b(?:square|sq\.?)\s*([A-Za-z]+)/gi, '$1^2'],
   [/\b(?:cubic|cu\.?)\s*([A-Za-z]+)/gi, '$1^3'],

@@ -95,7 +95,7 @@ const byLowerCase = new Map<string, string>();
 for (const [word, others] of Object.entries(spellings)) {
   for (const spelled of [word, ...others.split(' ').filter(Boolean)]) {
     byExact.set(spelled, word);
-    if (spelled !== word || !exactCase.has(word)) byLowerCase.set(spelled.toLowerCase(), word);
+    if (spelled.length > 4 || !exactCase.has(word)) byLowerCase.set(spelled.toLowerCase(), word);
   }
 }
 

@@ -2,7 +2,7 @@
  * Units of temperature, energy, power and of what conducts, stores or gives heat.
  *
  * The Btu is the International Table's, 1055.05585262 J, which follows from 4.1868 kJ/kg per kelvin and the pound;
- * horsepower is the mechanical one, 550 ft lbf/s. Source: NIST SP 811 (2008), appendix B.
+ * horsepower is the mechanical one, 550 ft lbf/s. Source: NIST SP 811 (2008), appendix B, from memory.
  */
 import { dimension, unit } from './unit.ts';
 import { kg_per_lb, m_per_ft, m_per_in, m3_per_gal } from './units-plain.ts';

@@ -2,7 +2,7 @@
  * Units of length, area, volume, mass, time, flow, speed, pressure, angle and number.
  *
  * Factors are definitions (inch 25.4 mm, pound 0.45359237 kg, US gallon 231 cubic inches, standard gravity
- * 9.80665 m/s2); conventional water columns are of 1000 kg/m3. Source: NIST SP 811 (2008), appendix B.
+ * 9.80665 m/s2); conventional water columns are of 1000 kg/m3. Source: NIST SP 811 (2008), appendix B, from memory.
  */
 import { dimension, unit } from './unit.ts';
 
