@@ -21,6 +21,7 @@ export const channels = entries('channel', [
     water_C,
     'household water where it leaves its coil in the store',
   ],
+  ['hot_line_C', 'T_hot', 'temperature', water_C, 'hot water at the end of its pipe, before a tap mixes it'],
   ['hot_flow_m3_s', 'V_hot', 'flow', flow_m3_s, 'household water through its coil'],
   ['mixed_flow_m3_s', 'V_tap', 'flow', flow_m3_s, 'mixed water at the tap'],
   ['engine_W', 'Q_eng', 'power', eitherWay_W, 'heat from the engine’s coil into the store'],
@@ -83,6 +84,7 @@ export const paths = entries('path', [
   ],
   ['store_boiled', 'E_boil', 'energy', energy_J, 'heat of the steam that boiled off'],
   ['make_up_water', 'E_make', 'energy', eitherWay_J, 'heat brought by water added to keep the level'],
+  ['household_heat', 'E_hw', 'energy', eitherWay_J, 'heat from the store into the household water'],
   ['household_to_taps', 'E_tap', 'energy', eitherWay_J, 'heat of the household water as it reaches the taps'],
   [
     'household_cold_in',
@@ -107,5 +109,4 @@ export const paths = entries('path', [
     eitherWay_J,
     'heat that crept from the store to the collector while its pump stood',
   ],
-  ['cistern_exchange', 'E_cist', 'energy', eitherWay_J, 'heat between the cistern and its surroundings'],
 ]);

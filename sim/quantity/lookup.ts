@@ -23,7 +23,8 @@ export function findUnit(text: string, key: DimensionKey): Unit | null {
 
 /** What else a unit's text could measure, as in `a pressure`, or null. */
 export function measures(text: string): string | null {
-  const key = dimensionKeys.find((other) => findUnit(text, other));
+  const form = unitForm(text);
+  const key = form === null ? undefined : dimensionKeys.find((other) => byForm.get(other)?.has(form));
   return key ? dimensions[key].name : null;
 }
 

@@ -13,6 +13,7 @@ const plain = /^(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?/i;
 const fraction = /^(\d+) ?\/ ?(\d+)/;
 const mixed = /^(\d+)[- ](\d+) ?\/ ?(\d+)/;
 
+/** A dash between number and unit, as in `50-ft`, is no part of either. */
 export function readNumber(text: string): NumberReading {
   const signed = /^([+-]?) ?(.*)$/s.exec(text) as RegExpExecArray;
   const body = signed[2];

@@ -92,12 +92,12 @@ function aboutUnit(rest: string, key: DimensionKey): string {
   if (other !== null) return `${quoted(rest)} measures ${other}; write it as in "${example}"`;
   if (rest.includes(' ') && rest.split(' ').every((word) => measures(word) !== null))
     return `write one unit, as in "${example}"`;
+  if (/\d/.test(rest.replace(/(?<=[a-z°]\^?-?)\d/gi, '')))
+    return `write one number and one unit, as in "${example}"`;
   const near = nearestUnit(rest, key);
   if (near?.toLowerCase() === rest.toLowerCase())
     return `small and capital letters differ: ${quoted(near)} is known, ${quoted(rest)} is not`;
   if (near !== null) return `do you mean "${near}"?`;
-  if (/[\d]/.test(rest.replace(/(?<=[a-z°]\^?-?)\d/gi, '')))
-    return `write one number and one unit, as in "${example}"`;
   return `the unit ${quoted(rest)} is unknown; use one of ${unitsOf(key)}`;
 }
 
@@ -108,6 +108,8 @@ const hints: ReadonlyMap<string, string> = new Map([
   ['mbh', 'write kBtu/h'],
   ['l/m', 'per minute or per metre? write L/min'],
   ['gal/m', 'per minute or per mile? write gpm'],
+  ['r', 'write the R first, as in "R-20"'],
+  ['rsi', 'write it first, as in "RSI-3.5"'],
   ['ton', 'tons differ: write lb or kg'],
   ['tons', 'tons differ: write lb or kg'],
 ]);

@@ -62,9 +62,9 @@ function written(powers: ReadonlyMap<string, number>): string | null {
     alone ? word : word.replace(/^C°?$/, 'K').replace('F°', 'F'),
     power,
   ]);
-  if (named.length === 0) return null;
+  // What cancels out, as in `W W/W`, was hardly meant.
+  if (named.length === 0 || named.some(([, power]) => power === 0)) return null;
   return named
-    .filter(([, power]) => power !== 0)
     .map(([word, power]) => `${word}^${power}`)
     .sort()
     .join(' ');

@@ -60,7 +60,7 @@ function storeCautions(plant: Plant, tally: Tally, f: Figures, add: Add): void {
   else if (tally.topHigh.value > store.boiling_C - 8)
     add('boil_over', 'store', 'warning', 'store_top_C_max', tally.topHigh.value);
   for (const kind of ['liner', 'foam', 'wall'] as const) {
-    if ((f[`${kind}_hours_over`] ?? 0) > 0)
+    if ((f[`${kind}_over_s`] ?? 0) > 0)
       add(`${kind}_limit`, 'store', 'warning', `${kind}_C_max`, f[`${kind}_C_max`]);
   }
   const lowered = 1 - store.depth_m / store.description.water_depth_m;
@@ -83,8 +83,8 @@ function householdCautions(plant: Plant, f: Figures, add: Add): void {
   if ((f.tube_speed_m_s_max ?? 0) > TUBE_SPEED) {
     add('tube_speed', taps.coil.description.name, 'note', 'tube_speed_m_s_max', f.tube_speed_m_s_max);
   }
-  if ((f.pump_at_limit_minutes ?? 0) > 0)
-    add('pump_at_limit', 'supply', 'note', 'pump_at_limit_minutes', f.pump_at_limit_minutes);
+  if ((f.pump_at_limit_s ?? 0) > 0)
+    add('pump_at_limit', 'supply', 'note', 'pump_at_limit_s', f.pump_at_limit_s);
   const pressure = f.tap_pressure_Pa_min;
   if (pressure !== null && pressure < LEAST_PRESSURE)
     add('tap_pressure_low', 'supply', 'note', 'tap_pressure_Pa_min', pressure);
@@ -98,10 +98,9 @@ function engineCautions(plant: Plant, f: Figures, add: Add): void {
   const { engine, description } = plant;
   if (!engine) return;
   const part = engine.description.name;
-  add('carbon_monoxide', part, 'danger', 'engine_hours', f.engine_hours);
+  add('carbon_monoxide', part, 'danger', 'engine_s', f.engine_s);
   if (engine.description.coolant.kind === 'ethylene glycol') add('coolant_poison', part, 'danger');
-  if ((f.engine_cold_minutes ?? 0) > 0)
-    add('engine_cold', part, 'warning', 'coldest_return_C', f.coldest_return_C);
+  if ((f.engine_cold_s ?? 0) > 0) add('engine_cold', part, 'warning', 'coldest_return_C', f.coldest_return_C);
   if ((f.engine_starts ?? 0) > STARTS_A_DAY * description.run.days)
     add('short_cycling', part, 'warning', 'engine_starts', f.engine_starts);
   const asked = Math.max(...engine.description.load.map((l) => l.output_W));
@@ -113,7 +112,7 @@ function collectorCautions(plant: Plant, tally: Tally, f: Figures, add: Add): vo
   const { collector, air } = plant;
   if (!collector) return;
   const part = collector.description.name;
-  if ((f.freezing_hours ?? 0) > 0) add('freezing_loop', part, 'danger', 'collector_C_min', f.collector_C_min);
+  if ((f.freezing_s ?? 0) > 0) add('freezing_loop', part, 'danger', 'collector_C_min', f.collector_C_min);
   const boiling = fluidBoilingPoint(collector.description.fluid, air.pressure_Pa);
   if (tally.collectorHigh.value > boiling)
     add('stagnation', part, 'warning', 'collector_C_max', f.collector_C_max);

@@ -4,12 +4,7 @@ import type { Plant } from '../plant/plant.ts';
 import type { Extreme, Tally } from './tally.ts';
 
 /** @returns every figure the plant can have; null where the run cannot tell (no shower was drawn, no engine) */
-export function figuresOf(
-  plant: Plant,
-  tally: Tally,
-  y: ArrayLike<number>,
-  days: number,
-): Record<string, number | null> {
+export function figuresOf(plant: Plant, tally: Tally, y: ArrayLike<number>): Record<string, number | null> {
   const { store, engine, collector, taps, backup } = {
     ...plant,
     backup: plant.description.backup,
@@ -25,6 +20,7 @@ export function figuresOf(
   const hot = of('engine_to_store') + of('collector_to_store');
   const figures: Record<string, number | null> = {
     store_mean_C_end: mean,
+    store_mass_kg: mass,
     store_top_C_min: seen(tally.topLow),
     store_top_C_max: seen(tally.topHigh),
     household_heat_J: taps ? of('household_heat') : null,
@@ -32,35 +28,34 @@ export function figuresOf(
     wanted_m3: taps ? tally.wanted_m3 : null,
     cold_m3: taps ? tally.cold_m3 : null,
     waiting_m3: taps ? tally.waiting_m3 : null,
-    cold_shower_minutes: taps ? tally.coldShower_s / 60 : null,
-    cold_draw_minutes: taps ? tally.coldDraw_s / 60 : null,
+    cold_shower_s: taps ? tally.coldShower_s : null,
+    cold_draw_s: taps ? tally.coldDraw_s : null,
     showers: taps ? tally.showers : null,
     showers_cold: taps ? tally.showersCold : null,
     first_cold_s: tally.firstCold_s,
-    scald_minutes: taps ? tally.scald_s / 60 : null,
+    scald_s: taps ? tally.scald_s : null,
     outlet_C_max: seen(tally.hotLineHigh),
     tap_pressure_Pa_min: seen(tally.pressureLow),
     tap_flow_m3_s_min: seen(tally.flowLow),
     tube_speed_m_s_max: seen(tally.speedHigh),
-    pump_at_limit_minutes: taps ? tally.pumpAtLimit_s / 60 : null,
+    pump_at_limit_s: taps ? tally.pumpAtLimit_s : null,
     cistern_C_min: seen(tally.coldLow),
-    engine_hours: engine ? tally.engine_s / 3600 : null,
-    engine_hours_a_day: engine && days > 0 ? tally.engine_s / 3600 / days : null,
+    engine_s: engine ? tally.engine_s : null,
     engine_starts: engine ? tally.engineStarts : null,
     fuel_kg: engine ? of('fuel_kg') : null,
     fuel_m3: engine ? of('fuel_kg') / engine.description.fuel.density_kg_m3 : null,
     engine_heat_J: engine ? of('engine_to_store') : null,
-    engine_cold_minutes: engine ? tally.engineCold_s / 60 : null,
+    engine_cold_s: engine ? tally.engineCold_s : null,
     coldest_return_C: seen(tally.returnLow),
     radiator_J: engine ? of('radiator_to_air') : null,
     electricity_J: engine ? of('engine_electricity_J') : null,
     solar_heat_J: collector ? of('collector_to_store') : null,
     solar_share: collector && hot > 0 ? of('collector_to_store') / hot : null,
-    collector_hours: collector ? tally.pump_s / 3600 : null,
-    stagnation_hours: collector ? tally.stagnant_s / 3600 : null,
+    collector_s: collector ? tally.pump_s : null,
+    stagnation_s: collector ? tally.stagnant_s : null,
     collector_C_max: seen(tally.collectorHigh),
     collector_C_min: seen(tally.collectorLow),
-    freezing_hours: collector ? tally.freezing_s / 3600 : null,
+    freezing_s: collector ? tally.freezing_s : null,
     pump_electricity_J: of('pump_electricity_J'),
     loss_J: of('store_conducted') + of('store_surface_air') + of('store_lid_vapour'),
     evaporated_kg: of('evaporated_kg'),
@@ -68,11 +63,11 @@ export function figuresOf(
     make_up_kg: store.description.make_up === 'float' ? of('evaporated_kg') + of('boiled_kg') : 0,
     level_m_end: store.depth_m,
     liner_C_max: hottest('liner'),
-    liner_hours_over: hours(over('liner')),
+    liner_over_s: over('liner'),
     foam_C_max: hottest('foam'),
-    foam_hours_over: hours(over('foam')),
+    foam_over_s: over('foam'),
     wall_C_max: hottest('wall'),
-    wall_hours_over: hours(over('wall')),
+    wall_over_s: over('wall'),
     backup_heat_J: backup ? of('backup_to_water') : null,
     backup_fuel_m3: backup ? of('backup_fuel_kg') / backup.fuel.density_kg_m3 : null,
   };
@@ -85,8 +80,4 @@ function seen(extreme: Extreme): number | null {
 
 function maximum(values: number[]): number | null {
   return values.length > 0 ? Math.max(...values) : null;
-}
-
-function hours(seconds: number | null): number | null {
-  return seconds === null ? null : seconds / 3600;
 }

@@ -25,6 +25,7 @@ export class Sampler {
   readonly #plant: Plant;
   readonly #channels: Record<string, Float32Array>;
   #next = 0;
+  #opening = 0;
   #before: number[];
 
   constructor(plant: Plant, initial: number[]) {
@@ -35,7 +36,7 @@ export class Sampler {
     const channel = () => new Float32Array(samples);
     this.#channels = Object.fromEntries(RATES.map(([key]) => [key, channel()]));
     const states = ['hot_flow_m3_s', 'mixed_flow_m3_s', 'cold_C', 'air_C', 'level_m'];
-    if (plant.taps) states.push('outlet_C', 'coil_outlet_C', 'hot_line_C');
+    if (plant.taps) states.push('outlet_C', 'wanted_C', 'coil_outlet_C', 'hot_line_C');
     if (plant.engine) states.push('engine_C');
     if (plant.collector) states.push('collector_C', 'sun_W_m2');
     for (const key of states) this.#channels[key] = channel();
@@ -77,6 +78,7 @@ export class Sampler {
     ch.cold_C[i] = plant.supply.cold_C(t, y);
     ch.air_C[i] = plant.air.outdoors_C(t);
     ch.level_m[i] = plant.store.depth_m;
+    if (plant.taps) ch.wanted_C[i] = this.#wanted(t);
     if (plant.taps) this.#outlet(i, mixed, change('household_to_taps'), drawing);
     if (plant.engine) ch.engine_C[i] = plant.engine.block_C(y);
     if (plant.collector) {
@@ -84,6 +86,19 @@ export class Sampler {
       ch.sun_W_m2[i] = plant.collector.plane_W_m2(t);
     }
     for (let k = 0; k < y.length; k++) this.#before[k] = y[k];
+  }
+
+  /** The warmest wish among the draws open since the last sample [C]. */
+  #wanted(t: number): number {
+    const { openings } = this.#plant;
+    const since = t - this.series.interval_s;
+    let wanted = Number.NaN;
+    while (this.#opening < openings.length && openings[this.#opening].to_s <= since) this.#opening++;
+    for (let k = this.#opening; k < openings.length && openings[k].from_s < t; k++) {
+      const { draw, to_s } = openings[k];
+      if (to_s > since && !(draw.wanted_C <= wanted)) wanted = draw.wanted_C;
+    }
+    return wanted;
   }
 
   #outlet(i: number, mixed_kg: number, energy_J: number, drawing: boolean): void {

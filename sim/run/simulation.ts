@@ -90,7 +90,7 @@ export class Simulation {
   result(): Result {
     const { plant } = this;
     const ledger = ledgerOf(this.#y, this.#startEnergy_J, plant.energy(this.#y));
-    const figures = figuresOf(plant, this.#tally, this.#y, this.#day);
+    const figures = figuresOf(plant, this.#tally, this.#y);
     return {
       name: plant.description.name,
       first_day: plant.description.run.first_day,

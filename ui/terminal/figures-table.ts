@@ -13,7 +13,7 @@ import {
 import type { Band } from './bands.ts';
 import { type Paint, paint, type Screen } from './screen.ts';
 import { tableLines } from './table.ts';
-import { wrap } from './text.ts';
+import { harmless, wrap } from './text.ts';
 
 export interface FiguresInput {
   result: Pick<Result, 'figures' | 'cautions'>;
@@ -92,7 +92,7 @@ export function cautionLines(caution: Caution, units: UnitSystem, screen: Screen
   const { title, says, todo, licensed } = sayCaution(caution, speakIn(units));
   const mark = licensed === null ? '' : ` ${licensedMark}`;
   const sentence = `${severityWords[caution.severity]}: ${title}.${mark} ${says} ${todo}`.trimEnd();
-  return wrap(`  ! ${sentence}`, screen.width, '    ').map((line) =>
+  return wrap(`  ! ${harmless(sentence)}`, screen.width, '    ').map((line) =>
     paint(screen, paints[caution.severity], line),
   );
 }

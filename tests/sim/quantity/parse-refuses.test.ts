@@ -85,6 +85,9 @@ const refused: Record<string, [text: string, key: DimensionKey, fix: RegExp][]> 
     ['5.5 ft 6 in', 'length', /only the last part/],
     ['R20 m2K/W', 'resistance', /leave out the R/],
     ['R-5 per inch', 'resistance', /leave out the R/],
+    ['5 W W/W', 'power', /one unit/],
+    ['2 x 50 ft', 'length', /one number and one unit/],
+    ['2×4 in', 'length', /one number and one unit/],
     ['2 gal 3 L', 'volume', /one number and one unit/],
   ],
   'a unit of something else': [
@@ -139,6 +142,8 @@ const refused: Record<string, [text: string, key: DimensionKey, fix: RegExp][]> 
     ['1 MBtu', 'energy', /write kBtu/],
     ['6 L/m', 'flow', /per minute or per metre/],
     ['2 gal/m', 'flow', /write gpm/],
+    ['20 R', 'resistance', /"R-20"/],
+    ['3.5 RSI', 'resistance', /"RSI-3\.5"/],
     ['2 tons', 'mass', /lb or kg/],
   ],
   'a time of day': [
