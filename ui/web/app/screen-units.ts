@@ -1,5 +1,5 @@
 /** Numbers as the page shows them: whole axes in one unit, single values as text with the unit that suits them. */
-import { formatQuantity, glossary } from '../../../sim/index.ts';
+import { type DimensionKey, dimensions, formatQuantity, fromSI, glossary } from '../../../sim/index.ts';
 import type { UnitSystem } from '../../words/index.ts';
 
 /** A unit that a chart's axis is drawn in. */
@@ -11,25 +11,28 @@ export interface ScreenUnit {
   text: (value: number) => string;
 }
 
-const W_per_Btu_h = 0.29307107;
-const m_per_in = 0.0254;
-
 export function screenUnits(system: UnitSystem): Record<'temperature' | 'power' | 'length', ScreenUnit> {
   return system === 'US'
     ? {
-        temperature: unit('°F', (value_C) => value_C * 1.8 + 32),
-        power: unit('Btu/h', (value_W) => value_W / W_per_Btu_h),
-        length: unit('in', (value_m) => value_m / m_per_in),
+        temperature: unit('temperature', 'F', '°F'),
+        power: unit('power', 'kBtu/h', 'kBtu/h', 1),
+        length: unit('length', 'in', 'in'),
       }
     : {
-        temperature: unit('°C', (value_C) => value_C),
-        power: unit('kW', (value_W) => value_W / 1000, 1),
-        length: unit('cm', (value_m) => value_m * 100),
+        temperature: unit('temperature', 'C', '°C'),
+        power: unit('power', 'kW', 'kW', 1),
+        length: unit('length', 'cm', 'cm'),
       };
 }
 
-function unit(symbol: string, of: (value: number) => number, digits = 0): ScreenUnit {
-  return { symbol, of, text: (value) => `${plainNumber(value, digits)} ${symbol}` };
+function unit(dimension: DimensionKey, name: string, symbol: string, digits = 0): ScreenUnit {
+  const found = dimensions[dimension].units.find((each) => each.symbol === name);
+  if (!found) throw new Error(`The page - expected a unit of ${dimension} - got "${name}" - report this.`);
+  return {
+    symbol,
+    of: (value) => fromSI(value, found),
+    text: (value) => `${plainNumber(value, digits)} ${symbol}`,
+  };
 }
 
 /** Thousands apart, a true minus, no tail of noughts. */

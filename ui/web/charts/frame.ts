@@ -1,5 +1,4 @@
 /** The rectangle a chart draws in, and the time axis that all charts of a panel share. */
-import { scaleLinear } from 'd3';
 import { label, tag } from './svg.ts';
 
 export interface Frame {
@@ -32,18 +31,24 @@ const steps_s = [1, 2, 3, 6, 12]
   .map((hours) => hours * hour_s)
   .concat([1, 2, 7, 14, 28, 56].map((days) => days * day_s));
 
+/** Straight from one range to the other. (d3's own brings parsers of colours and formats along.) */
+function linearScale([low, high]: [number, number], [start, end]: [number, number]): Scale {
+  return (value) => start + ((value - low) / (high - low)) * (end - start);
+}
+
 export function timeScale(frame: Frame, span: TimeSpan): Scale {
-  return scaleLinear([span.from_s, span.to_s], [frame.left, frame.width - frame.right]);
+  return linearScale([span.from_s, span.to_s], [frame.left, frame.width - frame.right]);
 }
 
 /** Time under a point of the chart, kept inside the span. */
 export function timeAt(x: number, frame: Frame, span: TimeSpan): number {
-  return scaleLinear([frame.left, frame.width - frame.right], [span.from_s, span.to_s]).clamp(true)(x);
+  const time_s = linearScale([frame.left, frame.width - frame.right], [span.from_s, span.to_s])(x);
+  return Math.min(span.to_s, Math.max(span.from_s, time_s));
 }
 
 /** Heights grow upwards, pixels downwards. */
 export function upwardScale(frame: Frame, low: number, high: number): Scale {
-  return scaleLinear([low, high], [frame.height - frame.bottom, frame.top]);
+  return linearScale([low, high], [frame.height - frame.bottom, frame.top]);
 }
 
 /** Ticks at least `apart_px` apart, on whole hours or midnights counted from the run's first midnight. */

@@ -38,7 +38,7 @@ export function daysTableView({ result, firstWeekday }: Shown, units: UnitSystem
               ${heatStreams.map(
                 ({ key }) => html`<td>${quantityWords('engine_W', row.heat_W[key], units)}</td>`,
               )}
-              <td>${row.cold_s > 0 ? quantityWords('cold_draw_minutes', row.cold_s, units) : ''}</td>
+              <td>${row.cold_s > 0 ? quantityWords('cold_draw_s', row.cold_s, units) : ''}</td>
             </tr>`,
         )}
       </tbody>
