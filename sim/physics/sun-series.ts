@@ -89,6 +89,7 @@ export const DISTANCE: readonly (readonly Term[])[] = [
  *
  * @param series one list of terms per power of t
  * @param t Julian millennia since J2000.0 in terrestrial time
+ * @source as the tables above
  */
 export function seriesAt(series: readonly (readonly Term[])[], t: number): number {
   let total = 0;

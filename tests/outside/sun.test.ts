@@ -254,7 +254,7 @@ describe('a tilted plane', () => {
 
 describe('a collector', () => {
   // Common practice, physics.md 8: rating sheets of flat plates and evacuated tubes on gross area cross between
-  // 25 and 60 K at 800 W/m2: the tube is worse warm and better hot.
+  // 25 and 80 K at 800 W/m2: the tube is worse warm and better hot.
   it('of flat glass wins near the air’s temperature, and of tubes far above it', () => {
     const flat = { eta0: 0.76, a1_W_m2K: 3.6, a2_W_m2K2: 0.014 };
     const tubes = { eta0: 0.5, a1_W_m2K: 1.1, a2_W_m2K2: 0.006 };

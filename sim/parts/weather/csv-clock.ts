@@ -18,10 +18,9 @@ export function checkClock(measured: Float64Array, sun: SunOfYear, problems: Pro
     problems.add('sun', 'some sunlight', 'none in the whole file', 'check the column of sun and its unit');
     return;
   }
-  let best = 0;
-  for (let shift = -12; shift < 12; shift++) {
-    if (likeness(measured, sun, shift) > likeness(measured, sun, best)) best = shift;
-  }
+  const shifts = Array.from({ length: 24 }, (_, i) => i - 12);
+  const scores = shifts.map((shift) => likeness(measured, sun, shift));
+  const best = shifts[scores.indexOf(Math.max(...scores))];
   if (Math.abs(best) >= 2) {
     problems.add(
       'time',
@@ -34,12 +33,7 @@ export function checkClock(measured: Float64Array, sun: SunOfYear, problems: Pro
 
 /** Correlation of measured sun with the sun above the air `shift` hours later. */
 function likeness(measured: Float64Array, sun: SunOfYear, shift: number): number {
-  const x: number[] = [];
-  const y: number[] = [];
-  for (let h = 0; h < HOURS; h++) {
-    if (Number.isNaN(measured[h])) continue;
-    x.push(measured[h]);
-    y.push(sun.horizontal_W_m2[(h + shift + HOURS) % HOURS]);
-  }
-  return correlation(x, y);
+  const there = (_: number, h: number) => !Number.isNaN(measured[h]);
+  const later = sun.horizontal_W_m2.map((_, h, all) => all[(h + shift + HOURS) % HOURS]);
+  return correlation(measured.filter(there), later.filter(there));
 }

@@ -59,3 +59,16 @@ export function tableLines(
 ): string[] {
   return [head, ...Array.from({ length: hours }, (_, h) => row(h).join(separator))];
 }
+
+/** Columns of `plainTable`. */
+export const PLAIN_HEAD = 'time (start),air (C),sun (W/m2)';
+
+/** One row of a plain table: stamp, air, sun. */
+export function plainRow(weather: HourlyWeather, h: number): string[] {
+  return [isoStamp(h), weather.air_C[h].toFixed(2), weather.global_horizontal_W_m2[h].toFixed(1)];
+}
+
+/** A year as the plainest table that is read. */
+export function plainTable(weather: HourlyWeather): string[] {
+  return tableLines(PLAIN_HEAD, (h) => plainRow(weather, h));
+}

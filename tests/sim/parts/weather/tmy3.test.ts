@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { generateWeather } from '../../../../sim/parts/weather/generate.ts';
 import { parseTmy3 } from '../../../../sim/parts/weather/tmy3.ts';
@@ -173,5 +174,16 @@ describe('a broken TMY3 file', () => {
 
   it('of one head line alone misses its hours', () => {
     expect(problems(`${lines[0]}\n${TMY3_HEAD}`)[0].got).toBe('8760 hours from 1 Jan 00:00');
+  });
+
+  it('never throws, whatever is cut out of it and put in', () => {
+    const short = lines.slice(0, 40).join('\n');
+    fc.assert(
+      fc.property(fc.nat(short.length), fc.nat(300), fc.string({ maxLength: 20 }), (at, length, put) => {
+        const found = problems(short.slice(0, at) + put + short.slice(at + length));
+        expect(found.length).toBeGreaterThan(0);
+      }),
+      { numRuns: 200 },
+    );
   });
 });
