@@ -123,6 +123,8 @@ export class Integrator {
     this.#busy = true;
     try {
       this.#solver.options.initialStepSize = firstStep;
+      // After a first step is rejected the package reads a step size it may not have computed: NaN, or an old one.
+      this.#solver.hh.fill(LONGEST_STEP);
       let before = y.slice();
       let longest = 0;
       for (const segment of this.#solver.solutionSegments(t0, before, t1)) {

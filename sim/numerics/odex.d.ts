@@ -27,6 +27,8 @@ export class Solver {
   options: Options;
   /** Derivative at the start of the segment last yielded (kept by the solver when dense output is off). */
   dz: number[];
+  /** Step size it would choose next, by column of the extrapolation; kept from one solve to the next. */
+  hh: number[];
   solutionSegments(
     x: number,
     y0: number[],
