@@ -83,21 +83,18 @@ export class Supply {
     loss: (flow_m3_s: number) => number,
   ): { pressure_Pa: number; flows_m3_s: number[] } {
     const { pump, lift_m } = this.description;
+    const lift_Pa = GRAVITY * 1000 * lift_m;
     const flowsAt = (p: number) => draws.map((draw) => outletFlow(draw, p));
     const surplus = (p: number) => {
       const flow = flowsAt(p).reduce((sum, f) => sum + f, 0);
-      return (
-        demandPumpPressure(flow, pump.open_flow_m3_s, pump.cut_out_Pa) -
-        GRAVITY * 1000 * lift_m -
-        loss(flow) -
-        p
-      );
+      return demandPumpPressure(flow, pump.open_flow_m3_s, pump.cut_out_Pa) - lift_Pa - loss(flow) - p;
     };
     if (surplus(0) <= 0) return { pressure_Pa: 0, flows_m3_s: draws.map(() => 0) };
     // The more pressure the taps stand at, the more they let through and the less is left: one crossing.
     const pressure_Pa = findRoot(surplus, {
       low: 0,
-      high: pump.cut_out_Pa,
+      // A cistern above the taps adds its own pressure.
+      high: pump.cut_out_Pa + Math.max(0, -lift_Pa),
       tolerance: CROSSING_PRESSURE,
       name: 'pressure at the taps',
       unit: 'Pa',
