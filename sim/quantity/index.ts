@@ -1,8 +1,7 @@
 /** Quantities as text with their unit, and the names of all that a run gives back. */
 export { editDistance } from './edit-distance.ts';
-export { type FormatOptions, formatBoth, formatQuantity, formatTape } from './format.ts';
+export { formatBoth, formatQuantity, formatTape } from './format.ts';
 export { type GlossaryEntry, glossary } from './glossary.ts';
 export { parseQuantity } from './parse.ts';
-export type { Accepted, Reading, Refused } from './reading.ts';
 export { fromSI, type UnitSystem } from './unit.ts';
 export { type DimensionKey, dimensions } from './units.ts';

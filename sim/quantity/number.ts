@@ -16,15 +16,14 @@ const mixed = /^(\d+)[- ](\d+) ?\/ ?(\d+)/;
 /** A dash between number and unit, as in `50-ft`, is no part of either. */
 export function readNumber(text: string): NumberReading {
   const signed = /^([+-]?) ?(.*)$/s.exec(text) as RegExpExecArray;
-  const body = signed[2];
-  const unsigned = readUnsigned(body);
+  const unsigned = readUnsigned(signed[2]);
   if ('complaint' in unsigned) return unsigned;
   // `1.2.3`, `1/2/3`, `10-12`, `10 000`: more than one number.
   if (/^ ?[./]|^ ?-? ?\d/.test(unsigned.rest) && !/^ ?\/ ?[A-Za-z]/.test(unsigned.rest))
-    return { complaint: `write one number, without a space or a sign inside, before the unit` };
+    return { complaint: 'write one number, without a space or a sign inside, before the unit' };
   return {
     value: signed[1] === '-' && unsigned.value !== 0 ? -unsigned.value : unsigned.value,
-    rest: unsigned.rest.trim(),
+    rest: unsigned.rest.replace(/^ ?-(?=[A-Za-z])/, '').trim(),
   };
 }
 

@@ -48,7 +48,10 @@ export function unitForm(text: string): string | null {
     if (!words) return null;
     for (const [i, word] of words.entries()) {
       const power = side * (i === words.length - 1 ? Number(found[3] ?? 1) : 1);
-      powers.set(word, (powers.get(word) ?? 0) + power);
+      const before = powers.get(word) ?? 0;
+      // What stands above and below the stroke, as in `W W/W`, was hardly meant.
+      if (before * power < 0) return null;
+      powers.set(word, before + power);
     }
     at = factor.lastIndex;
   }
@@ -62,8 +65,7 @@ function written(powers: ReadonlyMap<string, number>): string | null {
     alone ? word : word.replace(/^C°?$/, 'K').replace('F°', 'F'),
     power,
   ]);
-  // What cancels out, as in `W W/W`, was hardly meant.
-  if (named.length === 0 || named.some(([, power]) => power === 0)) return null;
+  if (named.length === 0) return null;
   return named
     .map(([word, power]) => `${word}^${power}`)
     .sort()

@@ -85,7 +85,7 @@ const refused: Record<string, [text: string, key: DimensionKey, fix: RegExp][]> 
     ['5.5 ft 6 in', 'length', /only the last part/],
     ['R20 m2K/W', 'resistance', /leave out the R/],
     ['R-5 per inch', 'resistance', /leave out the R/],
-    ['5 W W/W', 'power', /one unit/],
+    ['5 W W/W', 'power', /unknown/],
     ['2 x 50 ft', 'length', /one number and one unit/],
     ['2×4 in', 'length', /one number and one unit/],
     ['2 gal 3 L', 'volume', /one number and one unit/],
