@@ -61,7 +61,7 @@ export function tableLines(
 }
 
 /** Columns of `plainTable`. */
-export const PLAIN_HEAD = 'time (start),air (C),sun (W/m2)';
+const PLAIN_HEAD = 'time (start),air (C),sun (W/m2)';
 
 /** One row of a plain table: stamp, air, sun. */
 export function plainRow(weather: HourlyWeather, h: number): string[] {
