@@ -45,6 +45,13 @@ export const channels = entries('channel', [
   ['cold_C', 'T_cold', 'temperature', [-5, 40], 'cold water as it enters the household coil'],
   ['level_m', 'h_w', 'length', [0, 10], 'depth of water in the store'],
   ['wanted_C', 'T_want', 'temperature', water_C, 'temperature wanted at the tap, while water is drawn'],
+  [
+    'ran_cold_s',
+    't_cold',
+    'time',
+    [0, 86_400],
+    'time since the sample before in which draws ran colder than wanted',
+  ],
 ]);
 
 /** A year of the greatest heat above [J]. */

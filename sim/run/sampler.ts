@@ -27,16 +27,20 @@ export class Sampler {
   #next = 0;
   #opening = 0;
   #before: number[];
+  readonly #ranCold: () => number;
+  #ranColdBefore = 0;
 
-  constructor(plant: Plant, initial: number[]) {
+  /** @param ranCold time for which draws have run cold so far [s] */
+  constructor(plant: Plant, initial: number[], ranCold: () => number) {
     this.#plant = plant;
+    this.#ranCold = ranCold;
     this.#before = initial.slice();
     const { run } = plant.description;
     const samples = Math.floor((run.days * 86_400) / run.interval_s + 1e-9) + 1;
     const channel = () => new Float32Array(samples);
     this.#channels = Object.fromEntries(RATES.map(([key]) => [key, channel()]));
     const states = ['hot_flow_m3_s', 'mixed_flow_m3_s', 'cold_C', 'air_C', 'level_m'];
-    if (plant.taps) states.push('outlet_C', 'wanted_C', 'coil_outlet_C', 'hot_line_C');
+    if (plant.taps) states.push('outlet_C', 'wanted_C', 'coil_outlet_C', 'hot_line_C', 'ran_cold_s');
     if (plant.engine) states.push('engine_C');
     if (plant.collector) states.push('collector_C', 'sun_W_m2');
     for (const key of states) this.#channels[key] = channel();
@@ -79,6 +83,11 @@ export class Sampler {
     ch.air_C[i] = plant.air.outdoors_C(t);
     ch.level_m[i] = plant.store.depth_m;
     if (plant.taps) ch.wanted_C[i] = this.#wanted(t);
+    if (plant.taps) {
+      const ranCold = this.#ranCold();
+      ch.ran_cold_s[i] = ranCold - this.#ranColdBefore;
+      this.#ranColdBefore = ranCold;
+    }
     if (plant.taps) this.#outlet(i, mixed, change('household_to_taps'), drawing);
     if (plant.engine) ch.engine_C[i] = plant.engine.block_C(y);
     if (plant.collector) {

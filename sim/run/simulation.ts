@@ -64,8 +64,8 @@ export class Simulation {
     this.#scratch = this.#y.slice();
     this.#state = this.#y.slice();
     this.#startEnergy_J = this.plant.energy(this.#y);
-    this.#sampler = new Sampler(this.plant, this.#y);
     this.#tally = new Tally(this.plant);
+    this.#sampler = new Sampler(this.plant, this.#y, () => this.#tally.coldShower_s + this.#tally.coldDraw_s);
     this.#watches = watches(this.plant);
   }
 

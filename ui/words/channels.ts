@@ -6,6 +6,7 @@ export const channelWords = {
   hot_flow_m3_s: 'Flow through the household coil',
   mixed_flow_m3_s: 'Flow at the tap',
   wanted_C: 'Wanted at the tap',
+  ran_cold_s: 'Time draws ran cold',
   engine_W: 'Engine to store',
   collector_W: 'Collector to store',
   household_W: 'Store to household water',
