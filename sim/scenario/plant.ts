@@ -3,6 +3,7 @@ import type { CoilDescription, PlantDescription } from '../parts/description.ts'
 import { coilsFrom, type Users } from './build/coils.ts';
 import { collectorFrom, noteCollectorFreezing } from './build/collector.ts';
 import { engineFrom } from './build/engine.ts';
+import { pricesFrom } from './build/prices.ts';
 import { runFrom, siteFrom, weatherFrom } from './build/site.ts';
 import { storeFrom } from './build/store.ts';
 import { backupFrom, supplyFrom } from './build/supply.ts';
@@ -28,6 +29,7 @@ export function plantFrom(desk: Desk, sections: Sections, files: WeatherFiles): 
   const supply = sections.supply ? supplyFrom(desk, sections.supply) : null;
   const taps = sections.taps ? tapsFrom(desk, sections.taps) : null;
   const backup = sections.backup ? backupFrom(sections.backup) : null;
+  const prices = sections.prices ? pricesFrom(sections.prices) : null;
   if (sections.backup && sections.taps === null) {
     desk.problem(
       ['backup'],
@@ -38,11 +40,11 @@ export function plantFrom(desk: Desk, sections: Sections, files: WeatherFiles): 
   }
   if (!site || !sections.weather) return null;
   const weather = weatherFrom(desk, sections.weather, site, name, files);
-  if (desk.problems.length > 0 || !weather || !run || !store || !coils || !supply) return null;
+  if (desk.problems.length > 0 || !weather || !run || !store || !coils || !supply || !prices) return null;
   const coldest_C = weather.air_C.reduce((a, b) => Math.min(a, b));
   if (collector) noteCollectorFreezing(desk, collector, coldest_C);
   noteIdleCoils(desk, coils, sections);
-  return { name, site, weather, store, coils, engine, collector, supply, taps, backup, run };
+  return { name, site, weather, store, coils, engine, collector, supply, taps, backup, prices, run };
 }
 
 const USERS = ['engine', 'collector', 'taps'] as const;

@@ -81,7 +81,7 @@ function madeWeather(
     desk.problem(
       ['weather', where.includes('.sun') ? 'sun' : 'air', month],
       expected.replace('expected ', ''),
-      got.replace('got ', ''),
+      String(Number(Number(got.replace('got ', '')).toPrecision(3))),
       fix,
     );
     return null;

@@ -16,7 +16,7 @@ const TOTE: StoreShape = { kind: 'box', length_m: 1.1, width_m: 0.95, height_m: 
 /** Share of the inside height a store is filled to: water swells 3.6 % from 10 to 90 C. */
 const FILL = 0.92;
 const VAPOUR = { closed: 0.02, ajar: 0.25, open: 1 };
-const VAPOUR_BAND = { closed: ['0 %', '5 %'], ajar: ['10 %', '50 %'], open: ['100 %', '100 %'] } as const;
+const VAPOUR_BAND = { closed: ['0 %', '5 %'], ajar: ['10 %', '50 %'], open: null } as const;
 
 /** The store's description, or null where something in it is refused. */
 export function storeFrom(desk: Desk, read: StoreRead): StoreDescription | null {

@@ -4,6 +4,7 @@ import { backup } from './backup.ts';
 import { coils } from './coil.ts';
 import { collector } from './collector.ts';
 import { engine } from './engine.ts';
+import { prices } from './prices.ts';
 import { run } from './run.ts';
 import { site, weather } from './site.ts';
 import { store } from './store.ts';
@@ -29,6 +30,7 @@ export const scenario = group(
     supply,
     taps,
     backup,
+    prices,
   },
   required,
 );
