@@ -239,6 +239,24 @@ export interface BackupDescription {
   set_C: number;
 }
 
+/** What things cost, in a currency of the household's own; each number's unit stands in its name. */
+export interface Prices {
+  /** Its sign or short word. */
+  currency: string;
+  /** When the prices were asked for, in the household's words. */
+  dated: string;
+  copper_per_kg: number;
+  pex_per_m: number;
+  fitting_per_joint: number;
+  foam_per_m2_25mm: number;
+  collector_per_m2: number;
+  /** Holds in place of the price by area where the collector is counted in tubes; null: it does not. */
+  collector_per_tube: number | null;
+  mixing_valve_each: number;
+  /** By the fuel's name. */
+  fuel_per_litre: { diesel: number; gasoline: number; propane: number };
+}
+
 /** Hourly weather of a whole year in local standard time; element h is the mean of hour h..h+1. */
 export interface HourlyWeather {
   place: string;
@@ -267,6 +285,7 @@ export interface PlantDescription {
   supply: SupplyDescription;
   taps: TapsDescription | null;
   backup: BackupDescription | null;
+  prices: Prices;
   run: RunDescription;
 }
 

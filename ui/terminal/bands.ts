@@ -29,8 +29,9 @@ export function bandWords([low, high]: readonly [string, string]): string {
 /** Deviations smaller than this share of the figure are the integration's, not the doubt's. */
 const leastShare = 0.002;
 
+/** Those that may move a run's figures: prices do not. */
 export function doubtful(filled: readonly FilledDefault[]): FilledDefault[] {
-  return filled.filter(({ band }) => band !== null);
+  return filled.filter(({ band, path }) => band !== null && !path.startsWith('prices.'));
 }
 
 /** `base` are the figures of the run as it stands. */
