@@ -47,7 +47,7 @@ export function reportText(input: ReportInput, screen: Screen): string {
     [
       ...licensedLines(result, screen),
       ...assumptionLines(input, screen),
-      ...notes.flatMap(({ path, text }) => wrap(`Note - ${path}: ${text}.`, screen.width, '  ')),
+      ...notes.flatMap(({ path, text }) => wrap(harmless(`Note - ${path}: ${text}.`), screen.width, '  ')),
     ],
   ];
   const text = sections

@@ -6,7 +6,7 @@ import {
   formatBoth,
   parseQuantity,
 } from '../../sim/index.ts';
-import { bandWords } from './bands.ts';
+import { bandWords, doubtful } from './bands.ts';
 import type { Loaded } from './load.ts';
 import { paint, type Screen } from './screen.ts';
 import { tableLines } from './table.ts';
@@ -15,23 +15,25 @@ import { harmless, wrap } from './text.ts';
 export function summaryText({ json, read }: Loaded, file: string, screen: Screen): string {
   const { plant, filled, notes } = read;
   const understood = understoodRows(json);
-  const doubts = filled.filter(({ band }) => band !== null).length;
   const sections = [
     [
       paint(screen, 'bold', harmless(plant.name)),
-      `${file} is sound: ${understood.length} quantities read, ${filled.length} assumptions filled in, ${doubts} of them doubtful.`,
+      ...wrap(
+        `${file} is sound: ${understood.length} quantities read, ${filled.length} assumptions filled in, ${doubtful(filled).length} of them doubtful.`,
+        screen.width,
+      ),
     ],
     [paint(screen, 'bold', 'Understood'), ...tableLines(understood, ['left', 'left', 'left'])],
     [
       paint(screen, 'bold', 'Filled in'),
-      gradeWords,
+      ...wrap(gradeWords, screen.width),
       ...filled.flatMap((entry) => filledLines(entry, screen)),
     ],
-    notes.flatMap(({ path, text }) => wrap(`Note - ${path}: ${text}.`, screen.width, '  ')),
+    notes.flatMap(({ path, text }) => wrap(harmless(`Note - ${path}: ${text}.`), screen.width, '  ')),
   ];
   const text = sections
     .filter((lines) => lines.length > 0)
-    .map((lines) => lines.map(harmless).join('\n'))
+    .map((lines) => lines.join('\n'))
     .join('\n\n');
   return `${text}\n`;
 }
@@ -44,7 +46,7 @@ function filledLines(
   screen: Screen,
 ): string[] {
   const head = `  ${path}: ${value}${band ? `, perhaps ${bandWords(band)}` : ''} (${grade}: ${source})`;
-  const lines = wrap(`${head} - ${label}`, screen.width, '    ');
+  const lines = wrap(harmless(`${head} - ${label}`), screen.width, '    ');
   return measure ? [...lines, ...wrap(`    Measure it: ${measure}`, screen.width, '    ')] : lines;
 }
 
@@ -63,7 +65,7 @@ function understoodRows(json: unknown): string[][] {
   const visit = (value: unknown, path: string, pattern: string): void => {
     if (typeof value === 'string') {
       const meaning = meaningOf(value, entries.get(pattern) ?? []);
-      if (meaning !== null) rows.push([`  ${path}`, value, meaning]);
+      if (meaning !== null) rows.push([`  ${path}`, harmless(value), meaning]);
     } else if (Array.isArray(value)) {
       const alike = value.length > longestSpelledOut && value.every((item) => typeof item === 'string');
       const meanings = alike ? value.map((item) => meaningOf(item, entries.get(`${pattern}[]`) ?? [])) : [];
@@ -90,7 +92,7 @@ function meaningOf(text: string, entries: readonly FieldEntry[]): string | null 
   for (const { field } of entries) {
     if (field.kind !== 'quantity') continue;
     const reading = parseQuantity(text, field.dimension);
-    if (reading.ok) return formatBoth(reading.value, field.dimension, { digits: 4 });
+    if (reading.ok) return formatBoth(reading.value, field.dimension);
   }
   return null;
 }

@@ -8,8 +8,8 @@ import type { Speak } from './speak.ts';
 
 interface CautionWords {
   title: string;
-  /** Figure beside which the sentence stands; null where it stands alone. The store's mass is no figure of a run. */
-  figure: FigureKey | 'store_mass_kg' | null;
+  /** Figure beside which the sentence stands; null where it stands alone. */
+  figure: FigureKey | null;
   /** `value` is the caution's number in SI, in the unit of `figure` if it names no other; null if it has none. */
   says: (value: number | null, speak: Speak) => string;
   todo: (speak: Speak) => string;

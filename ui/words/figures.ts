@@ -39,6 +39,7 @@ export const figureWords = {
   loss_J: { label: 'Heat lost from the store', group: 'store', none: 'none' },
   evaporated_kg: { label: 'Water evaporated', group: 'store', none: 'none' },
   boiled_kg: { label: 'Water boiled off', group: 'store', none: 'none' },
+  store_mass_kg: { label: 'Water in the store, by weight', group: 'store', none: 'unknown' },
   make_up_kg: { label: 'Water made up', group: 'store', none: 'none' },
   level_m_end: { label: 'Water depth at the end', group: 'store', none: 'unknown' },
   liner_C_max: { label: 'Liner, hottest', group: 'store', none: 'no liner' },
@@ -53,7 +54,6 @@ export const figureWords = {
   wall_over_s: { label: 'Time the wall was past its limit', group: 'store', none: 'no limit known' },
 
   engine_s: { label: 'Engine running', group: 'engine', none: 'no engine' },
-  engine_hours_a_day: { label: 'Engine running, a day', group: 'engine', none: 'no engine' },
   engine_starts: { label: 'Engine starts', group: 'engine', none: 'no engine' },
   fuel_m3: { label: 'Fuel, by volume', group: 'engine', none: 'no engine' },
   fuel_kg: { label: 'Fuel, by weight', group: 'engine', none: 'no engine' },
