@@ -56,6 +56,6 @@ export function migrate(
   if (version === newest) return { ok: true, json: json as JsonObject };
   const migrated = steps
     .slice(version - 1)
-    .reduce((file, step) => step(file), structuredClone(json) as JsonObject);
+    .reduce((file, step) => step(file), JSON.parse(JSON.stringify(json)) as JsonObject);
   return { ok: true, json: { ...migrated, version: newest } };
 }
