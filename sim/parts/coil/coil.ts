@@ -1,15 +1,17 @@
 /**
- * A coil in the store. Steady flow is marched section by section: inside film, wall and fouling, outside film
- * with the wall's temperature solved at each section. What the coil holds is one state, the energy of its
+ * A coil in the store. Steady flow is marched section by section (`march.ts`). What the coil holds is one state, the energy of its
  * liquid and metal (in - out + heat from the layers), so that the ledger closes whatever the profile; a second
  * state is how far the liquid that entered since the start has come.
  *
  *  - filling: the front is inside. Behind it the steady march holds; ahead of it liquid that stood at its
  *    layers' temperature is pushed out, exchanging over the rest of its way.
  *  - steady: the front has passed.
- *  - still: content and layers have come to rest together. The exchange after a stop takes a minute or two
- *    (`settling_s`); it is booked at once at the stop, and what had not yet been exchanged is booked back if
- *    flow starts again before, which is what makes the cold-hot-cold of a paused shower.
+ *  - still: content and layers have come to rest together. The exchange after a stop takes a minute or two; it
+ *    is booked at once at the stop, and what had not yet been exchanged is booked back if flow starts again
+ *    before, which is what makes the cold-hot-cold of a paused shower.
+ *
+ * The metal stands between liquid and layers, so only a share of its heat goes with the liquid: most of it while
+ * the liquid flows and the film outside is the poorer one, less than half once it stands.
  */
 import { MINOR_LOSS, pressureLoss, tubeVelocity } from '../../physics/friction.ts';
 import type { CoilDescription } from '../description.ts';
@@ -18,6 +20,8 @@ import { type Liquid, lookUp, REFERENCE_HEAT_CAPACITY } from '../liquid.ts';
 import type { StoreGeometry } from '../store/geometry.ts';
 import { type Course, courseOf } from './course.ts';
 import { Films } from './films.ts';
+import { March } from './march.ts';
+import { restOf } from './rest.ts';
 
 /** Below this flow [kg/s] a coil counts as still. */
 export const STILL_FLOW = 1e-7;
@@ -25,29 +29,31 @@ export const STILL_FLOW = 1e-7;
 /** Roughness of drawn tube [m] (handbooks: 0.0015 mm). */
 const DRAWN_ROUGHNESS = 1.5e-6;
 
-/** Nusselt number of liquid at rest in a tube while it settles: weak convection over pure conduction (common practice). */
-const STILL_NUSSELT = 5;
-
 export class Coil {
   readonly description: CoilDescription;
   readonly films: Films;
   readonly inside: Liquid;
   course: Course;
   mode: 'still' | 'filling' | 'steady' = 'still';
-  /** Time the liquid and metal take to come to rest with the layers after a stop [s]. */
-  readonly settling_s: number;
   /** Reference capacity of liquid and metal [J/K]; the content state is energy over this. */
   readonly capacity_J_K: number;
   /** Liquid held [kg]. */
   readonly held_kg: number;
   /** Heat to the layers by the marches since `heat_W` was last cleared [W]. */
   heat_W = 0;
+  readonly #march: March;
   readonly #content: number;
   readonly #front: number;
+  readonly #liquid_J_K: number;
   readonly #metal_J_K: number;
-  /** Deviation of the content from its layer at the last stop, by section [K], and when that was. */
+  /** How far the metal follows the flowing liquid away from the layers, 0..1, as the front last met it. */
+  #metalFollows = 0.8;
+  /** Deviation of the liquid from its layer at the last stop, by section [K], and when that was. */
   #deviation: Float64Array;
   #stopped_s = Number.NEGATIVE_INFINITY;
+  /** How it comes to rest from there: time constant [s], and how far the metal follows. */
+  #settling_s = 1;
+  #metalFollowsStill = 0.5;
   /** Deviation left at the present start, by section [K]. */
   #left: Float64Array;
 
@@ -62,6 +68,7 @@ export class Coil {
     this.description = description;
     this.inside = inside;
     this.films = new Films(description, inside, water);
+    this.#march = new March(this.films, inside);
     this.course = courseOf(description, store);
     this.#deviation = new Float64Array(this.course.layer.length);
     this.#left = new Float64Array(this.course.layer.length);
@@ -72,11 +79,8 @@ export class Coil {
     const reference = 50;
     this.held_kg = total * bore * lookUp(inside.density, reference);
     this.#metal_J_K = total * wall * tube.density_kg_m3 * tube.heat_capacity_J_kgK;
-    const liquid_J_K = this.held_kg * lookUp(inside.heat_capacity, reference);
-    this.capacity_J_K = liquid_J_K + this.#metal_J_K;
-    const still = 1 / (Math.PI * STILL_NUSSELT * lookUp(inside.conductivity, reference));
-    const resistance = still + this.films.wall_mK_W + 1 / this.films.outside(reference, reference - 5);
-    this.settling_s = (this.capacity_J_K / total) * resistance;
+    this.#liquid_J_K = this.held_kg * lookUp(inside.heat_capacity, reference);
+    this.capacity_J_K = this.#liquid_J_K + this.#metal_J_K;
     this.#content = layout.claim(description.name, 'content', [
       this.restEnergy(layerTemperature_C) / this.capacity_J_K,
     ]);
@@ -114,16 +118,18 @@ export class Coil {
     return y[this.#front];
   }
 
-  /** Speed of the front [1/s] at a flow [kg/s]: it carries the metal with it. */
+  /** Speed of the front [1/s] at a flow [kg/s]: it carries the metal's share with it. */
   frontSpeed(flow_kg_s: number, t_C: number): number {
-    return (flow_kg_s * lookUp(this.inside.heat_capacity, t_C)) / this.capacity_J_K;
+    return (flow_kg_s * lookUp(this.inside.heat_capacity, t_C)) / this.#moving_J_K;
   }
 
-  /**
-   * Outlet temperature [C] of liquid entering the stretch `from`..`to` (shares of the path) at `entry_C` with
-   * a flow of all paths [kg/s]. Adds the heat each layer receives to `heat` [W], if given.
-   */
-  march(
+  /** Capacity of the liquid and of the metal's share that goes with it while it flows [J/K]. */
+  get #moving_J_K(): number {
+    return this.#liquid_J_K + this.#metalFollows * this.#metal_J_K;
+  }
+
+  /** Outlet temperature [C] of a march from share `from` to `to` of the path; adds to `heat_W` what it gave, if `heat` is given. */
+  #along(
     flow_kg_s: number,
     entry_C: number,
     from: number,
@@ -131,60 +137,9 @@ export class Coil {
     layer_C: Float64Array,
     heat: Float64Array | null,
   ): number {
-    const { layer, from: starts, to: ends, length_m, paths } = this.course;
-    const { inside, films } = this;
-    const perPath = flow_kg_s / paths;
-    const enthalpy = inside.enthalpy;
-    films.setFlow(perPath);
-    let t = entry_C;
-    let x = lookUp(enthalpy, t);
-    // Only first guesses, for the first section; each section then starts from its neighbour's.
-    this.#conductance = 10;
-    this.#outsideShare = 0.45;
-    let given = 0;
-    for (let j = 0; j < layer.length; j++) {
-      const a = starts[j] > from ? starts[j] : from;
-      const b = ends[j] < to ? ends[j] : to;
-      if (b <= a) continue;
-      const water = layer_C[layer[j]];
-      const lead = t - water;
-      if (lead < 1e-9 && lead > -1e-9) continue;
-      const length = (b - a) * length_m;
-      const capacity = perPath * lookUp(inside.heat_capacity, t);
-      const mean = water + lead / (1 + (0.5 * this.#conductance * length) / capacity);
-      this.#cross(mean, water);
-      if (j === 0) this.#cross(mean, water);
-      t = water + lead * Math.exp((-this.#conductance * length) / capacity);
-      const left = lookUp(enthalpy, t);
-      if (heat) {
-        const part = flow_kg_s * REFERENCE_HEAT_CAPACITY * (x - left);
-        heat[layer[j]] += part;
-        given += part;
-      }
-      x = left;
-    }
-    this.heat_W += given;
-    return t;
-  }
-
-  #conductance = 0;
-  #outsideShare = 0;
-
-  /**
-   * Conductance per metre [W/(m K)] from liquid to still water. The wall's temperature enters the outside film
-   * only by its third or fourth root, so one correction from the neighbouring section's is enough.
-   */
-  #cross(liquid_C: number, water_C: number): void {
-    const { films } = this;
-    const lead = liquid_C - water_C;
-    const outer = water_C + lead * this.#outsideShare;
-    const outside = 1 / films.outside(water_C, outer);
-    // The bore's wall is warmer than the outer wall by the wall's own share.
-    const bore = outer + lead * films.wall_mK_W * this.#conductance;
-    const inside = 1 / (films.inside(liquid_C) * films.wallCorrection(liquid_C, bore));
-    const total = inside + films.wall_mK_W + outside;
-    this.#outsideShare = outside / total;
-    this.#conductance = 1 / total;
+    const outlet = this.#march.along(this.course, flow_kg_s, entry_C, from, to, layer_C, heat);
+    this.heat_W += this.#march.given_W;
+    return outlet;
   }
 
   /** Temperature [C] of the liquid pushed out while filling, before the rest of its way: what stood at `share` of the path. */
@@ -229,10 +184,16 @@ export class Coil {
     let outlet: number;
     if (this.mode === 'filling') {
       const front = Math.min(1, y[this.#front]);
-      outlet = this.march(flow_kg_s, this.standing(1 - front, layer_C), 1 - front, 1, layer_C, heat);
-      if (heat) this.march(flow_kg_s, entry_C, 0, front, layer_C, heat);
+      outlet = this.#along(flow_kg_s, this.standing(1 - front, layer_C), 1 - front, 1, layer_C, heat);
+      if (heat) {
+        this.#along(flow_kg_s, entry_C, 0, front, layer_C, heat);
+        // Before the front has moved, the way in stands for what it has passed.
+        if (front === 0 && this.course.layer.length > 0)
+          this.#march.cross(entry_C, layer_C[this.course.layer[0]]);
+        this.#metalFollows = this.#march.outsideShare;
+      }
     } else {
-      outlet = this.march(flow_kg_s, entry_C, 0, 1, layer_C, heat);
+      outlet = this.#along(flow_kg_s, entry_C, 0, 1, layer_C, heat);
     }
     if (out) {
       const carried =
@@ -252,14 +213,17 @@ export class Coil {
     layer_C: Float64Array,
     exchange: (layer: number, energy_J: number) => void,
   ): void {
-    const undone = Math.exp(-(t - this.#stopped_s) / this.settling_s);
-    let held = 0;
+    const undone = Math.exp(-(t - this.#stopped_s) / this.#settling_s);
+    // Liquid that starts to move takes up the metal's share anew.
+    const moving = this.#moving_J_K;
+    const still = this.#liquid_J_K + this.#metalFollowsStill * this.#metal_J_K;
+    const kept = undone > 0.01 ? undone * Math.min(1, still / moving) : 0;
+    let held_J = 0;
     for (let j = 0; j < this.#left.length; j++) {
-      this.#left[j] = undone > 0.01 ? undone * this.#deviation[j] : 0;
-      held += this.#share(j) * this.#left[j];
+      this.#left[j] = kept * this.#deviation[j];
+      held_J += this.#share(j) * this.#left[j] * moving;
     }
-    const target = this.restEnergy(layer_C) + held * this.capacity_J_K;
-    this.#settle(y, target, this.#left, exchange);
+    this.#settle(y, this.restEnergy(layer_C) + held_J, this.#left, -moving, exchange);
     y[this.#front] = 0;
     this.mode = 'filling';
   }
@@ -274,16 +238,8 @@ export class Coil {
     exchange: (layer: number, energy_J: number) => void,
   ): void {
     this.#profile(y, flow_kg_s, entry_C, layer_C);
-    const rest = this.restEnergy(layer_C);
-    const missing = (this.energy(y) - rest) / this.capacity_J_K;
-    let shape = 0;
-    for (let j = 0; j < this.#deviation.length; j++) shape += this.#share(j) * this.#deviation[j];
-    // The profile gives the shape of what is to be exchanged, the ledger its amount.
-    const scale = Math.abs(shape) > 1e-6 && shape * missing > 0 ? missing / shape : 0;
-    for (let j = 0; j < this.#deviation.length; j++) {
-      this.#deviation[j] = scale > 0 ? this.#deviation[j] * scale : missing;
-    }
-    this.#settle(y, rest, this.#deviation, exchange);
+    this.#foreseeRest(layer_C);
+    this.#settle(y, this.restEnergy(layer_C), this.#deviation, this.#moving_J_K, exchange);
     this.#stopped_s = t;
     this.mode = 'still';
   }
@@ -294,37 +250,65 @@ export class Coil {
     const reached = this.mode === 'filling' ? Math.min(1, y[this.#front]) : 1;
     let t = entry_C;
     for (let j = 0; j < layer.length; j++) {
-      const end = Math.min(to[j], reached);
-      if (end <= from[j] || flow_kg_s < STILL_FLOW) {
+      if (flow_kg_s < STILL_FLOW) {
         this.#deviation[j] = 0;
         continue;
       }
-      const next = this.march(flow_kg_s, t, from[j], end, layer_C, null);
-      this.#deviation[j] = (((t + next) / 2 - layer_C[layer[j]]) * (end - from[j])) / (to[j] - from[j]);
-      t = next;
+      let sum = 0;
+      const end = Math.min(to[j], reached);
+      if (end > from[j]) {
+        const next = this.#along(flow_kg_s, t, from[j], end, layer_C, null);
+        sum += ((t + next) / 2) * (end - from[j]);
+        t = next;
+      }
+      const begin = Math.max(from[j], reached);
+      if (begin < to[j]) {
+        // Ahead of the front stands what was pushed on from further back.
+        const middle = (begin + to[j]) / 2;
+        const stood = this.standing(middle - reached, layer_C);
+        sum += this.#along(flow_kg_s, stood, middle - reached, middle, layer_C, null) * (to[j] - begin);
+      }
+      this.#deviation[j] = sum / this.#share(j) - layer_C[layer[j]];
     }
+  }
+
+  /** How the present deviation will come to rest: halfway there, at the coil's mean. */
+  #foreseeRest(layer_C: Float64Array): void {
+    const { layer, length_m, paths, dry } = this.course;
+    if (!(dry < 1)) return;
+    let water = 0;
+    let lead = 0;
+    for (let j = 0; j < layer.length; j++) {
+      water += (this.#share(j) * layer_C[layer[j]]) / (1 - dry);
+      lead += (this.#share(j) * this.#deviation[j]) / (1 - dry);
+    }
+    const rest = restOf(this.films, this.inside, water, lead / 2);
+    const capacity = this.#liquid_J_K + rest.metal_follows * this.#metal_J_K;
+    this.#metalFollowsStill = rest.metal_follows;
+    this.#settling_s = (capacity / (length_m * paths)) * rest.resistance_mK_W;
   }
 
   #share(section: number): number {
     return this.course.to[section] - this.course.from[section];
   }
 
-  /** Brings the content to `target_J` by exchange with the layers, in proportion to `shape` (or to length). */
+  /**
+   * Brings the content to `target_J` by exchange with the layers: to each layer `lead` [K] times `capacity_J_K` by
+   * section, and what the ledger has over or lacks evenly along the coil.
+   */
   #settle(
     y: number[],
     target_J: number,
-    shape: Float64Array,
+    lead: Float64Array,
+    capacity_J_K: number,
     exchange: (layer: number, energy_J: number) => void,
   ): void {
-    const surplus = this.energy(y) - target_J;
-    let total = 0;
-    for (let j = 0; j < shape.length; j++) total += this.#share(j) * shape[j];
-    const even = Math.abs(total) < 1e-9;
     const wet = 1 - this.course.dry;
     if (!(wet > 0)) return;
-    for (let j = 0; j < shape.length; j++) {
-      const part = even ? this.#share(j) / wet : (this.#share(j) * shape[j]) / total;
-      exchange(this.course.layer[j], surplus * part);
+    let rest = this.energy(y) - target_J;
+    for (let j = 0; j < lead.length; j++) rest -= this.#share(j) * lead[j] * capacity_J_K;
+    for (let j = 0; j < lead.length; j++) {
+      exchange(this.course.layer[j], this.#share(j) * (lead[j] * capacity_J_K + rest / wet));
     }
     y[this.#content] = target_J / this.capacity_J_K;
   }
