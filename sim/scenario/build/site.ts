@@ -7,6 +7,7 @@ import type { Desk } from '../desk.ts';
 import type { ScenarioValues } from '../fields/index.ts';
 import { run as runField, WEEKDAYS } from '../fields/run.ts';
 import { site as siteField, weather as weatherField } from '../fields/site.ts';
+import { rememberLast } from '../remember.ts';
 import { readWeatherFile, type WeatherFiles } from './weather-file.ts';
 
 type Site = PlantDescription['site'];
@@ -54,6 +55,10 @@ export function weatherFrom(
   return madeWeather(desk, at, roughMonthly(site, read.climate), read.seed);
 }
 
+const rememberedYear = rememberLast(generateWeather, (monthly, at, seed) => [
+  JSON.stringify([monthly, at, seed]),
+]);
+
 function madeWeather(
   desk: Desk,
   at: WeatherSite,
@@ -72,7 +77,7 @@ function madeWeather(
     return null;
   }
   try {
-    return generateWeather(monthly, at, seed);
+    return rememberedYear(monthly, at, seed);
   } catch (error) {
     // Months that contradict the sun above the air are found by the generator.
     if (!(error instanceof RangeError)) throw error;

@@ -5,6 +5,7 @@ import type { WeatherSite } from '../../parts/weather/types.ts';
 import { parseWeatherCsv } from '../../parts/weather/weather-csv.ts';
 import { quote } from '../calendar.ts';
 import type { Desk } from '../desk.ts';
+import { rememberLast } from '../remember.ts';
 
 /** Text of weather files by name. */
 export type WeatherFiles = Readonly<Record<string, string>>;
@@ -14,6 +15,12 @@ const STEPS = ['weather', 'file'] as const;
 const TMY3_HEAD = /^[^\n]*\n"?Date \(MM\/DD\/YYYY\)/i;
 /** A station further off than this in latitude or longitude is another place's weather. */
 const FAR_RAD = (2 * Math.PI) / 180;
+
+const rememberedReading = rememberLast(
+  (text: string, site: WeatherSite, rest: HourlyWeather | undefined) =>
+    TMY3_HEAD.test(text) ? parseTmy3(text) : parseWeatherCsv(text, site, rest),
+  (text, site, rest) => [text, JSON.stringify(site), rest],
+);
 
 /** The year in the file, completed by `rest` where it is given; null where the file is missing or refused. */
 export function readWeatherFile(
@@ -35,7 +42,7 @@ export function readWeatherFile(
     return null;
   }
   const text = files[name];
-  const reading = TMY3_HEAD.test(text) ? parseTmy3(text) : parseWeatherCsv(text, site, rest);
+  const reading = rememberedReading(text, site, rest);
   if (!reading.ok) {
     for (const { where, expected, got, fix } of reading.problems) {
       desk.problem(STEPS, expected, `${got} (${name}, ${where})`, fix);
