@@ -69,7 +69,7 @@ export class Sampler {
     const drawing = plant.taps?.drawing ?? false;
     if (drawing) evaluate();
     else plant.store.prepare(y);
-    this.series.layer_C.set(plant.store.layer_C, i * this.series.layers);
+    plant.store.record(y, this.series.layer_C, i * this.series.layers);
     for (const [key, integrals] of RATES) {
       let sum = 0;
       for (const integral of integrals) sum += y[placeOf[integral]] - this.#before[placeOf[integral]];

@@ -105,9 +105,9 @@ export class Store {
     }
   }
 
-  /** Orders the profile by density and sets `layer_C`; clears `heat_W`. */
+  /** Orders the profile by density, continuously, and sets `layer_C`; clears `heat_W`. */
   prepare(y: ArrayLike<number>): void {
-    this.#ordering.order(y, this.first, this.mass_kg, this.#ordered, this.#density);
+    this.#ordering.orderSmoothly(y, this.first, this.mass_kg, this.#ordered);
     const { water, layer_C } = this;
     for (let i = 0; i < this.layers; i++) {
       const x = this.#ordered[i];
@@ -117,10 +117,17 @@ export class Store {
     }
   }
 
+  /** Writes the temperature of each layer [C], in strict order of density, to `out` from place `from`: for the record. */
+  record(y: ArrayLike<number>, out: Float32Array, from: number): void {
+    this.#ordering.order(y, this.first, this.mass_kg, this.#ordered, this.#density);
+    for (let i = 0; i < this.layers; i++) out[from + i] = temperatureOf(this.water, this.#ordered[i]);
+  }
+
   /** Makes the ordered profile the state (at restarts). */
   settle(y: number[]): void {
-    this.prepare(y);
+    this.#ordering.order(y, this.first, this.mass_kg, this.#ordered, this.#density);
     for (let i = 0; i < this.layers; i++) y[this.first + i] = this.#ordered[i];
+    this.prepare(y);
   }
 
   /** Adds energy [J] to a layer of the state (a coil's content coming to rest). */
