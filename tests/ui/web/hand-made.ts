@@ -19,6 +19,7 @@ export function handMadeSeries(): Series {
       mixed_flow_m3_s: Float32Array.of(0, 1e-4, 1e-4, 0),
       outlet_C: Float32Array.of(Number.NaN, 30, 40, Number.NaN),
       wanted_C: Float32Array.of(Number.NaN, 40, 40, Number.NaN),
+      ran_cold_s: Float32Array.of(0, 300, 0, 0),
       air_C: Float32Array.of(-5, -4, 0, -2),
     },
   };

@@ -49,7 +49,7 @@ export function daysData({ series, days }: Result, system: UnitSystem): DaysData
     heat: {
       time_s,
       interval_s: series.interval_s,
-      streams: heatStreams.map(({ key, side }) => ({
+      streams: streamsOf(series).map(({ key, side }) => ({
         key,
         side,
         values: Float64Array.from(time_s, (_, i) => units.power.of(heatAt(series, key, i))),
@@ -87,16 +87,21 @@ export function heatAt({ channels }: Series, key: HeatKey, sample: number): numb
   return sum;
 }
 
-/** Colder than this below the wanted temperature is felt, and counts as cold. */
-const felt_K = 0.5;
+/** The streams that this plant has: one that never carried anything is not there. */
+export function streamsOf(series: Series): (typeof heatStreams)[number][] {
+  return heatStreams.filter(({ channels }) =>
+    channels.some((name) => series.channels[name]?.some((power_W) => power_W !== 0)),
+  );
+}
 
-/** Spans of samples that drew water colder than wanted. */
+/** Shorter than this is a moment while the pipe warms; a shower too counts as cold from here on, in the figures. */
+const felt_s = 20;
+
+/** Spells in which water ran colder than wanted for long enough to be felt, by whole intervals of samples. */
 export function coldSpans({ channels, time_s, interval_s }: Series): TimeSpan[] {
-  const { outlet_C, wanted_C, mixed_flow_m3_s } = channels;
   const spans: TimeSpan[] = [];
-  if (!outlet_C || !wanted_C || !mixed_flow_m3_s) return spans;
-  for (let i = 0; i < time_s.length; i++) {
-    if (!(mixed_flow_m3_s[i] > 0 && outlet_C[i] < wanted_C[i] - felt_K)) continue;
+  for (const [i, cold_s] of (channels.ran_cold_s ?? []).entries()) {
+    if (cold_s < Math.min(felt_s, interval_s)) continue;
     const last = spans[spans.length - 1];
     const from_s = time_s[i] - interval_s;
     if (last && last.to_s >= from_s) last.to_s = time_s[i];

@@ -1,10 +1,10 @@
 /** What the store and its neighbours did at one sample, in words; and the times a cursor steps through. */
 import type { Result, Series } from '../../../sim/index.ts';
 import { momentWords, storeWords, type UnitSystem } from '../../words/index.ts';
-import { coldSpans, heatAt, heatStreams, layerAt } from './days-data.ts';
+import { coldSpans, heatAt, layerAt, streamsOf } from './days-data.ts';
 import type { Shown } from './page-state.ts';
 import { pageWords, weekdayWords } from './page-words.ts';
-import { quantityWords } from './screen-units.ts';
+import { powerWords, quantityWords } from './screen-units.ts';
 
 export interface ReadoutRow {
   /** Class of the swatch, the same as the line's or area's in the charts; null where none is drawn. */
@@ -59,6 +59,9 @@ export function sampleAfterKey({ time_s, interval_s }: Series, sample: number, k
   return key in steps ? Math.min(last, Math.max(0, steps[key])) : null;
 }
 
+/** 120 °F: from here on water burns an adult's skin within minutes (see the words on scalds). */
+const scalds_C = 48.9;
+
 /** Everything the charts show at one sample, as text with units. */
 export function readout({ result }: Shown, sample: number, system: UnitSystem): ReadoutGroup[] {
   const { series } = result;
@@ -66,6 +69,8 @@ export function readout({ result }: Shown, sample: number, system: UnitSystem): 
   const row = (label: string, key: string, value: number, swatch: string | null = null): ReadoutRow[] =>
     Number.isFinite(value) ? [{ swatch, label, text: quantityWords(key, value, system) }] : [];
   const own = (key: keyof typeof pageWords.channels) => row(pageWords.channels[key], key, channel(key));
+  const warned = (each: ReadoutRow) =>
+    channel('outlet_C') >= scalds_C ? { ...each, text: `${each.text} ${pageWords.scalds}` } : each;
   const drawing = channel('mixed_flow_m3_s') > 0;
   const store = (
     [
@@ -76,13 +81,13 @@ export function readout({ result }: Shown, sample: number, system: UnitSystem): 
   ).flatMap(([key, share]) =>
     row(storeWords[key], 'outlet_C', layerAt(series, share, sample), `line ${key}`),
   );
-  const heat = heatStreams
-    .filter(({ channels }) => channels.some((name) => name in series.channels))
-    .flatMap(({ key }) =>
-      row(pageWords.streams[key], 'engine_W', heatAt(series, key, sample), `heat ${key}`),
-    );
+  const heat = streamsOf(series).map(({ key }) => ({
+    swatch: `heat ${key}`,
+    label: pageWords.streams[key],
+    text: powerWords(heatAt(series, key, sample), system),
+  }));
   const tap = drawing
-    ? [...own('outlet_C'), ...own('wanted_C'), ...own('mixed_flow_m3_s')]
+    ? [...own('outlet_C').map(warned), ...own('wanted_C'), ...own('mixed_flow_m3_s')]
     : [{ swatch: null, label: pageWords.channels.outlet_C, text: pageWords.nothingDrawn }];
   return [
     { title: storeWords.title, rows: store },

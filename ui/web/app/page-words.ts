@@ -23,7 +23,8 @@ export const pageWords = {
   byHeight: 'Temperature by height in the store',
   heat: 'Heat into the store (up) and out of it (down)',
   ranCold: 'ran cold at the tap',
-  warmEnough: 'warm enough for the tap,',
+  hottestWanted: 'hottest wanted at the tap,',
+  warmEnough: 'warm enough for every tap,',
   streams: { engine: 'engine', sun: 'sun', household: 'household', losses: 'losses' },
   /** Short names of channels, for the narrow columns of the readout. */
   channels: {
@@ -36,6 +37,7 @@ export const pageWords = {
   heatTitle: 'Heat, mean up to then',
   tapTitle: 'Tap',
   outsideTitle: 'Outdoors',
+  scalds: '(scalds)',
   nothingDrawn: 'nothing drawn',
   cursorName: 'Moment shown',
   cursorHelp:
@@ -46,6 +48,8 @@ export const pageWords = {
   tableCaption: (step_s: number) =>
     `One row ${step_s >= 86_400 ? 'a day' : 'an hour'}: temperatures at its end, heat as the mean over it, and how long water ran cold.`,
   figures: 'Figures',
+  ledgerHead: { path: 'Path', energy: 'Energy', share: 'Share' },
+  leastResidual: 'under 0.0001 %',
   alsoMind: 'Also mind',
 } as const;
 

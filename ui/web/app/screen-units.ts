@@ -47,3 +47,8 @@ export function quantityWords(key: string, value: number, system: UnitSystem): s
   const entry = entries.get(key);
   return entry ? formatQuantity(value, entry.dimension, system) : plainNumber(value);
 }
+
+/** A power to the whole watt: what numerics leave over of nothing is nothing. */
+export function powerWords(value_W: number, system: UnitSystem): string {
+  return formatQuantity(Math.round(value_W), 'power', system);
+}

@@ -1,4 +1,4 @@
-/** A caution as it stands beside its figure: how serious, what, what to do. */
+/** A caution as it stands beside its figure: how serious, what, what to do. Dangers stand open; the rest by name. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Caution } from '../../../sim/index.ts';
 import {
@@ -19,11 +19,15 @@ export function cautionNote(caution: Caution, units: UnitSystem): TemplateResult
   }
   const words = cautionWords[caution.key];
   const speak = speakIn(units);
-  return html`<div id=${cautionId(caution)} class="caution ${caution.severity}">
-    <strong>${severityWords[caution.severity]}: ${words.title}.</strong>
+  return html`<details
+    id=${cautionId(caution)}
+    class="caution ${caution.severity}"
+    ?open=${caution.severity === 'danger'}
+  >
+    <summary>${severityWords[caution.severity]}: ${words.title}</summary>
     ${words.says(caution.value ?? null, speak)} ${words.todo(speak)}
     ${'licensed' in words ? licensedWords : nothing}
-  </div>`;
+  </details>`;
 }
 
 /** Dangers by name at the head of the results, each a way to the figure that it stands beside. */

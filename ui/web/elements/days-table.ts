@@ -1,13 +1,14 @@
 /** The Days panel for those who rather read rows, or have them read. */
 import { html, type TemplateResult } from 'lit';
 import { momentWords, storeWords, type UnitSystem } from '../../words/index.ts';
-import { heatStreams } from '../app/days-data.ts';
+import { streamsOf } from '../app/days-data.ts';
 import { daysTable } from '../app/days-table.ts';
 import type { Shown } from '../app/page-state.ts';
 import { pageWords, weekdayWords } from '../app/page-words.ts';
-import { quantityWords } from '../app/screen-units.ts';
+import { powerWords, quantityWords } from '../app/screen-units.ts';
 
 export function daysTableView({ result, firstWeekday }: Shown, units: UnitSystem): TemplateResult {
+  const streams = streamsOf(result.series);
   const { step_s, rows } = daysTable(result.series, result.days);
   const temperature = (value_C: number) => quantityWords('outlet_C', value_C, units);
   return html`<div class="scrolls tall" tabindex="0" role="group" aria-labelledby="days-table-title">
@@ -21,7 +22,7 @@ export function daysTableView({ result, firstWeekday }: Shown, units: UnitSystem
           <th scope="col">${storeWords.top}</th>
           <th scope="col">${storeWords.middle}</th>
           <th scope="col">${storeWords.bottom}</th>
-          ${heatStreams.map(({ key }) => html`<th scope="col">${pageWords.streams[key]}</th>`)}
+          ${streams.map(({ key }) => html`<th scope="col">${pageWords.streams[key]}</th>`)}
           <th scope="col">${pageWords.ranCold}</th>
         </tr>
       </thead>
@@ -35,9 +36,7 @@ export function daysTableView({ result, firstWeekday }: Shown, units: UnitSystem
               <td>${temperature(row.top_C)}</td>
               <td>${temperature(row.middle_C)}</td>
               <td>${temperature(row.bottom_C)}</td>
-              ${heatStreams.map(
-                ({ key }) => html`<td>${quantityWords('engine_W', row.heat_W[key], units)}</td>`,
-              )}
+              ${streams.map(({ key }) => html`<td>${powerWords(row.heat_W[key], units)}</td>`)}
               <td>${row.cold_s > 0 ? quantityWords('cold_draw_s', row.cold_s, units) : ''}</td>
             </tr>`,
         )}

@@ -1,7 +1,6 @@
 /** The three charts of the Days panel: drawn once for a result and a width, then only the cursor moves. */
-import { html, nothing, svg, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
-import { channelWords } from '../../words/index.ts';
 import type { DaysData } from '../app/days-data.ts';
 import type { Shown } from '../app/page-state.ts';
 import { chartSentence, pageWords, tickWords } from '../app/page-words.ts';
@@ -97,7 +96,7 @@ export function plotsView(drawn: DrawnPlots, time_s: number): TemplateResult {
   return html`
     ${weaves}
     ${figure(drawn.temperature, frame, at, [
-      wanted ? key(swatch('line reference'), `${channelWords.wanted_C} ${wanted}`) : nothing,
+      wanted ? key(swatch('line reference'), `${pageWords.hottestWanted} ${wanted}`) : nothing,
       data.temperature.cold.length > 0 ? key(coldSwatch, pageWords.ranCold) : nothing,
     ])}
     ${figure(
@@ -136,14 +135,17 @@ function figure(
   keys: (TemplateResult | typeof nothing)[],
   below: TemplateResult | typeof nothing = nothing,
 ): TemplateResult {
-  const line = `M${cursor.toFixed(1)},${frame.top}V${height - frame.bottom}`;
   return html`<figure class="plot">
     <figcaption><span class="title">${title}</span>${keys}</figcaption>
     <div class="stage">
       ${below}
       <svg width=${frame.width} height=${height} role="img" aria-label=${sentence}>
-        ${unsafeSVG(drawing)}${svg`<path class="cursor-line" d=${line} />`}
+        ${unsafeSVG(drawing)}
       </svg>
+      <div
+        class="cursor-line"
+        style="top:${frame.top}px;bottom:${frame.bottom}px;transform:translateX(${cursor.toFixed(1)}px)"
+      ></div>
     </div>
   </figure>`;
 }

@@ -55,7 +55,7 @@ export class TankfulChoice extends LightElement {
           }
         </div>
       </form>
-      ${note ? html`<p class="note">${note}</p>` : nothing}
+      ${note ? html`<p class="about">${note}</p>` : nothing}
     `;
   }
 

@@ -1,11 +1,15 @@
 /** Where the heat goes: each path's energy, what stayed in the store, and what the sum leaves over. */
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { formatQuantity, type Ledger, type LedgerPath } from '../../../sim/index.ts';
 import { ledgerSideWords, ledgerTotalWords, ledgerWords, type UnitSystem } from '../../words/index.ts';
+import { pageWords } from '../app/page-words.ts';
 import { LightElement } from './light-element.ts';
 
-const sides = ['in', 'out', 'inside'] as const;
+/** A path that carried less than this share of all heat is left out of the table, not out of the sums. */
+const leastShare = 0.0005;
+/** Below this a residual's digits are those of the arithmetic, not of the plant. */
+const leastResidual_percent = 0.0001;
 
 @customElement('tankful-ledger')
 export class TankfulLedger extends LightElement {
@@ -13,10 +17,8 @@ export class TankfulLedger extends LightElement {
   @property({ attribute: false }) units: UnitSystem = 'US';
 
   override render(): TemplateResult {
-    const { paths, stored_change_J, residual_J, residual_percent, throughput_J } = this.ledger;
-    const total = (side: LedgerPath['side']) =>
-      paths.filter((path) => path.side === side).reduce((sum, { energy_J }) => sum + energy_J, 0);
-    const stored = stored_change_J < 0 ? ledgerTotalWords.unstored : ledgerTotalWords.stored;
+    const { stored_change_J, residual_percent } = this.ledger;
+    const { path, energy, share } = pageWords.ledgerHead;
     return html`
       <section class="panel" aria-labelledby="ledger-title">
         <h2 id="ledger-title">${ledgerTotalWords.title}</h2>
@@ -24,48 +26,74 @@ export class TankfulLedger extends LightElement {
           <table class="ledger">
             <thead>
               <tr>
-                <th scope="col">Path</th>
-                <th scope="col">Energy</th>
-                <th scope="col">Share</th>
+                <th scope="col">${path}</th>
+                <th scope="col">${energy}</th>
+                <th scope="col">${share}</th>
+                <td class="bar"></td>
               </tr>
             </thead>
-            ${sides.map((side) => {
-              const rows = paths.filter((path) => path.side === side && path.energy_J !== 0);
-              return html`<tbody>
-                <tr class="side">
-                  <th scope="rowgroup" colspan="3">${ledgerSideWords[side]}</th>
-                </tr>
-                ${rows.map(({ key, energy_J }) => this.row(pathWords(key), energy_J, throughput_J))}
-                ${side === 'in' ? this.row(ledgerTotalWords.allIn, total('in'), throughput_J, 'total') : ''}
-                ${
-                  side === 'out'
-                    ? html`${this.row(ledgerTotalWords.allOut, total('out'), throughput_J, 'total')}
-                    ${this.row(stored, Math.abs(stored_change_J), throughput_J, 'total')}
-                    <tr class="total residual">
-                      <th scope="row">${ledgerTotalWords.residual}</th>
-                      <td>${formatQuantity(residual_J, 'energy', this.units)}</td>
-                      <td>${residual_percent.toPrecision(1)} %</td>
-                    </tr>`
-                    : ''
-                }
-              </tbody>`;
-            })}
+            ${this.side('in', [
+              this.row(ledgerTotalWords.allIn, this.total('in'), 'total'),
+              stored_change_J < 0 ? this.row(ledgerTotalWords.unstored, -stored_change_J, 'store') : nothing,
+            ])}
+            ${this.side('out', [
+              this.row(ledgerTotalWords.allOut, this.total('out'), 'total'),
+              stored_change_J >= 0 ? this.row(ledgerTotalWords.stored, stored_change_J, 'store') : nothing,
+              html`<tr class="residual">
+                <th scope="row">${ledgerTotalWords.residual}</th>
+                <td></td>
+                <td>
+                  ${
+                    residual_percent < leastResidual_percent
+                      ? pageWords.leastResidual
+                      : `${residual_percent.toPrecision(2)} %`
+                  }
+                </td>
+                <td class="bar"></td>
+              </tr>`,
+            ])}
+            ${this.side('inside', [])}
           </table>
         </div>
       </section>
     `;
   }
 
-  private row(words: string, energy_J: number, throughput_J: number, name = ''): TemplateResult {
-    const share = throughput_J > 0 ? `${((100 * energy_J) / throughput_J).toFixed(1)} %` : '';
+  private side(side: LedgerPath['side'], totals: (TemplateResult | typeof nothing)[]): TemplateResult {
+    const rows = this.ledger.paths
+      .filter((path) => path.side === side && Math.abs(path.energy_J) >= leastShare * this.spent)
+      .sort((a, b) => Math.abs(b.energy_J) - Math.abs(a.energy_J));
+    return html`<tbody class=${side}>
+      <tr class="side">
+        <th scope="rowgroup" colspan="4">${ledgerSideWords[side]}</th>
+      </tr>
+      ${rows.map(({ key, energy_J }) => this.row(pathWords(key), energy_J))} ${totals}
+    </tbody>`;
+  }
+
+  private row(words: string, energy_J: number, name = ''): TemplateResult {
+    const share = this.spent > 0 ? energy_J / this.spent : 0;
+    const long = Math.min(100, Math.abs(100 * share));
     return html`<tr class=${name}>
       <th scope="row">${words}</th>
       <td>${formatQuantity(energy_J, 'energy', this.units)}</td>
-      <td>${share}</td>
+      <td>${(100 * share).toFixed(1)} %</td>
+      <td class="bar" aria-hidden="true"><span style="width:${long.toFixed(1)}%"></span></td>
     </tr>`;
+  }
+
+  private total(side: LedgerPath['side']): number {
+    return this.ledger.paths
+      .filter((path) => path.side === side)
+      .reduce((sum, { energy_J }) => sum + energy_J, 0);
+  }
+
+  /** What came in and what the store gave up: as much as went out and stayed. Shares are of this. */
+  private get spent(): number {
+    return this.total('in') + Math.max(0, -this.ledger.stored_change_J);
   }
 }
 
 function pathWords(key: string): string {
-  return ledgerWords[key as keyof typeof ledgerWords] ?? key;
+  return Object.hasOwn(ledgerWords, key) ? ledgerWords[key as keyof typeof ledgerWords] : key;
 }

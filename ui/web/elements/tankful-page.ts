@@ -51,10 +51,8 @@ export class TankfulPage extends LightElement {
       </p>
       ${dangerList(shown.result.cautions)}
       <tankful-days .shown=${shown} .units=${state.units}></tankful-days>
-      <div class="accounts">
-        <tankful-figures .result=${shown.result} .units=${state.units}></tankful-figures>
-        <tankful-ledger .ledger=${shown.result.ledger} .units=${state.units}></tankful-ledger>
-      </div>
+      <tankful-ledger .ledger=${shown.result.ledger} .units=${state.units}></tankful-ledger>
+      <tankful-figures .result=${shown.result} .units=${state.units}></tankful-figures>
     `;
   }
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { coldSpans, daysData, heatAt, layerAt } from '../../../../ui/web/app/days-data.ts';
+import { coldSpans, daysData, heatAt, layerAt, streamsOf } from '../../../../ui/web/app/days-data.ts';
 import { handMadeResult, handMadeSeries, sixHours_s } from '../hand-made.ts';
 
 describe('layerAt', () => {
@@ -26,15 +26,29 @@ describe('heatAt', () => {
   });
 });
 
+describe('streamsOf', () => {
+  it('leaves out what never carried heat', () => {
+    const series = handMadeSeries();
+    series.channels.engine_W.fill(0);
+    expect(streamsOf(series).map(({ key }) => key)).toEqual(['sun', 'losses', 'household']);
+  });
+});
+
 describe('coldSpans', () => {
-  it('finds the interval that drew colder water than wanted', () => {
+  it('finds the interval in which a draw ran cold', () => {
     expect(coldSpans(handMadeSeries())).toEqual([{ from_s: sixHours_s, to_s: 2 * sixHours_s }]);
   });
 
   it('joins neighbours into one spell', () => {
     const series = handMadeSeries();
-    series.channels.outlet_C[2] = 20;
+    series.channels.ran_cold_s[2] = 300;
     expect(coldSpans(series)).toEqual([{ from_s: sixHours_s, to_s: 3 * sixHours_s }]);
+  });
+
+  it('passes over the moment in which the pipe warms', () => {
+    const series = handMadeSeries();
+    series.channels.ran_cold_s[1] = 10;
+    expect(coldSpans(series)).toEqual([]);
   });
 
   it('finds none where nothing is drawn', () => {

@@ -25,7 +25,7 @@ describe('the cursor', () => {
 
   it('stands at the end of a run in which none did', () => {
     const warm = handMadeResult();
-    warm.series.channels.outlet_C[1] = 41;
+    warm.series.channels.ran_cold_s[1] = 0;
     expect(firstSample(warm)).toBe(3);
   });
 
@@ -69,6 +69,16 @@ describe('the readout', () => {
       ]),
     );
     expect(text('US')).toEqual(expect.arrayContaining([expect.stringMatching(/^top 122(\.0)? °F$/)]));
+  });
+
+  it('says beside the water at the tap that it scalds', () => {
+    const tap = (outlet_C: number) => {
+      const hot = handMadeResult();
+      hot.series.channels.outlet_C[1] = outlet_C;
+      return readout({ ...shown, result: hot }, 1, 'SI').find(({ title }) => title === 'Tap')?.rows[0].text;
+    };
+    expect(tap(48)).not.toContain('scalds');
+    expect(tap(55)).toMatch(/^55 °C \(scalds\)$/);
   });
 
   it('says that nothing is drawn rather than showing a temperature of nothing', () => {
