@@ -70,11 +70,7 @@ function understoodRows(json: unknown): string[][] {
       const alike = value.length > longestSpelledOut && value.every((item) => typeof item === 'string');
       const meanings = alike ? value.map((item) => meaningOf(item, entries.get(`${pattern}[]`) ?? [])) : [];
       if (alike && meanings.every((meaning) => meaning !== null)) {
-        rows.push([
-          `  ${path}`,
-          `${value[0]} ... ${value[value.length - 1]}`,
-          `${value.length} values, ${meanings[0]} first`,
-        ]);
+        rows.push([`  ${path}`, `${value.length} values`, `${meanings[0]}, ...`]);
       } else {
         for (const [i, item] of value.entries()) visit(item, `${path}[${i}]`, `${pattern}[]`);
       }

@@ -87,7 +87,3 @@ export const figureWords = {
 } as const satisfies Record<string, FigureWords>;
 
 export type FigureKey = keyof typeof figureWords;
-
-export function isFigure(key: string): key is FigureKey {
-  return Object.hasOwn(figureWords, key);
-}
