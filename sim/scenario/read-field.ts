@@ -24,7 +24,7 @@ export function readText(field: TextualField, text: string): Reading<number | nu
 }
 
 /** `10 F to 212 F (...)`: the range a quantity may have, in both systems. */
-export function rangeText(field: QuantityField): string {
+function rangeText(field: QuantityField): string {
   const [low, high] = field.range.map((value) => formatBoth(value, field.dimension));
   return `${low} to ${high}`;
 }

@@ -14,7 +14,7 @@ import {
   variants,
 } from '../field.ts';
 
-export const CLIMATES = ['cloudy', 'average', 'clear'] as const;
+const CLIMATES = ['cloudy', 'average', 'clear'] as const;
 
 export const site = group(
   'site',

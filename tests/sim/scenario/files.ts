@@ -30,7 +30,7 @@ export function frozen<T>(value: T): T {
 }
 
 /** `coils[0].tube.size` as its steps. */
-export function stepsOf(path: string): (string | number)[] {
+function stepsOf(path: string): (string | number)[] {
   return [...path.matchAll(/\[(\d+)\]|([^.[\]]+)/g)].map(([, index, key]) =>
     index === undefined ? key : Number(index),
   );

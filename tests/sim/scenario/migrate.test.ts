@@ -5,6 +5,7 @@ const file = (version: unknown) => ({ format: 'tankful', version, name: 'x' });
 
 describe('the version gate', () => {
   it('passes a file of today’s version as it is', () => {
+    expect([SCENARIO_FORMAT, SCENARIO_VERSION]).toEqual(['tankful', 1]);
     const json = file(1);
     expect(migrate(json)).toEqual({ ok: true, json });
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readScenario } from '../../../sim/scenario/index.ts';
 import { randomScenario } from './random-scenario.ts';
 
-const seeds = Array.from({ length: 120 }, (_, i) => i + 1);
+const seeds = Array.from({ length: 300 }, (_, i) => i + 1);
 
 describe('a random scenario', () => {
   it.each(seeds)('of seed %i is valid', (seed) => {

@@ -21,7 +21,7 @@ export const collector = {
   size: { by: 'area', area: '4 m2', basis: 'gross' },
 } as const satisfies Scenario['collector'];
 
-export function readWith(parts: Partial<Scenario>, weatherFiles: Record<string, string> = {}): ReadScenario {
+function readWith(parts: Partial<Scenario>, weatherFiles: Record<string, string> = {}): ReadScenario {
   const box = { shape: 'box', length: '48 in', width: '36 in', height: '36 in' } as const;
   const scenario: Scenario = {
     format: 'tankful',

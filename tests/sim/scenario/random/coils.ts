@@ -16,7 +16,7 @@ export function randomCoils(chance: Chance, store: RandomStore): Coil[] {
 const CLEAR_M = { touching: 0, 'finger gap': 0.019, spread: 0.051 };
 
 /** A coil that fits, or null where the store is too small for the tube that chance picked. */
-export function randomCoil(chance: Chance, store: RandomStore, name: string): Coil | null {
+function randomCoil(chance: Chance, store: RandomStore, name: string): Coil | null {
   const { tube, outside_m } = randomTube(chance);
   const widest = 0.98 * store.width_m - outside_m;
   const tightest = 6.2 * outside_m;
@@ -51,7 +51,7 @@ export function randomCoil(chance: Chance, store: RandomStore, name: string): Co
   };
 }
 
-export function randomTube(chance: Chance): { tube: Coil['tube']; outside_m: number } {
+function randomTube(chance: Chance): { tube: Coil['tube']; outside_m: number } {
   if (chance.yes(0.2)) {
     const outside_m = chance.between(0.006, 0.04);
     return {

@@ -45,7 +45,7 @@ export function randomStore(chance: Chance): RandomStore {
   };
 }
 
-export function randomInside(chance: Chance): {
+function randomInside(chance: Chance): {
   inside: Part<'store'>['inside'];
   width_m: number;
   height_m: number;
@@ -84,11 +84,11 @@ export function randomInside(chance: Chance): {
   }
 }
 
-export function materials(use: 'insulation' | 'wall' | 'liner'): string[] {
+function materials(use: 'insulation' | 'wall' | 'liner'): string[] {
   return Object.keys(MATERIALS).filter((name) => MATERIALS[name].use === use);
 }
 
-export function randomSheets(chance: Chance) {
+function randomSheets(chance: Chance) {
   return Array.from({ length: chance.whole(0, 3) }, () => ({
     material: chance.pick(materials('insulation')),
     thickness: chance.length(chance.between(0.01, 0.2)),
