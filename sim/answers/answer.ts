@@ -16,7 +16,7 @@ export interface Banded {
   low: number;
   high: number;
   numerical: number;
-  dimension: DimensionKey;
+  dimension: DimensionKey | 'money';
 }
 
 /** One column of a table; `key` is its words' key. */
@@ -52,7 +52,7 @@ export interface Lever {
 }
 
 export interface Answer {
-  key: 'coil' | 'collector' | 'showers' | 'hours' | 'store';
+  key: 'coil' | 'charging' | 'collector' | 'showers' | 'hours' | 'store';
   /** Facts of the sentence by name; the first is the headline. */
   facts: Record<string, Banded>;
   headline: string;
