@@ -51,7 +51,9 @@ export class Desk {
   /** Tells of a part of a derived group by itself. */
   tell(group: Field, steps: readonly PropertyKey[], field: Field, value: unknown, band?: Band | null): void {
     if (group.presence.need !== 'derived')
-      throw new Error(`scenario - expected a derived group - report this`);
+      throw new Error(
+        `scenario.${pathText(steps)} - expected a derived group - got ${group.presence.need} - report this`,
+      );
     this.filled.push(told(field, steps, group.presence, this.write(field, value), band));
   }
 

@@ -2,7 +2,7 @@
 import type { CoilDescription, PlantDescription } from '../parts/description.ts';
 import { coilsFrom, type Users } from './build/coils.ts';
 import { collectorFrom, noteCollectorFreezing } from './build/collector.ts';
-import { engineFrom } from './build/engine.ts';
+import { engineFrom, noteEngineFreezing } from './build/engine.ts';
 import { pricesFrom } from './build/prices.ts';
 import { runFrom, siteFrom, weatherFrom } from './build/site.ts';
 import { storeFrom } from './build/store.ts';
@@ -43,6 +43,7 @@ export function plantFrom(desk: Desk, sections: Sections, files: WeatherFiles): 
   if (desk.problems.length > 0 || !weather || !run || !store || !coils || !supply || !prices) return null;
   const coldest_C = weather.air_C.reduce((a, b) => Math.min(a, b));
   if (collector) noteCollectorFreezing(desk, collector, coldest_C);
+  if (engine) noteEngineFreezing(desk, engine, coldest_C);
   noteIdleCoils(desk, coils, sections);
   return { name, site, weather, store, coils, engine, collector, supply, taps, backup, prices, run };
 }

@@ -226,7 +226,14 @@ function checkController(desk: Desk, read: CollectorRead): void {
 /** Notes a loop that can freeze where it stands full at night. */
 export function noteCollectorFreezing(desk: Desk, collector: CollectorDescription, coldest_C: number): void {
   if (collector.loop === 'filled')
-    noteFreezing(desk, [...STEPS, 'fluid'], collector.fluid, coldest_C, 'the filled loop');
+    noteFreezing(
+      desk,
+      [...STEPS, 'fluid'],
+      collector.fluid,
+      coldest_C,
+      'the filled loop',
+      'the coldest hour of this weather',
+    );
   if (collector.high_limit_C > 95)
     desk.note([...STEPS, 'high_limit'], `${celsius(collector.high_limit_C)} is close to boiling`);
 }

@@ -10,7 +10,14 @@ import type { Desk } from '../desk.ts';
 import { engine as field } from '../fields/engine.ts';
 import type { ScenarioValues } from '../fields/index.ts';
 import { flowAt, fuelLine, fuelNamed } from './fuel.ts';
-import { celsius, fluidFrom, percent, pipeConductanceFrom, surroundingsFrom } from './shared.ts';
+import {
+  celsius,
+  fluidFrom,
+  noteFreezing,
+  percent,
+  pipeConductanceFrom,
+  surroundingsFrom,
+} from './shared.ts';
 
 type EngineRead = NonNullable<ScenarioValues['engine']>;
 
@@ -95,6 +102,20 @@ export function engineFrom(
     surroundings: surroundingsFrom(read.stands),
     runs,
   };
+}
+
+/** Notes coolant that would freeze where the engine stands. */
+export function noteEngineFreezing(desk: Desk, engine: EngineDescription, coldestOutdoors_C: number): void {
+  const { surroundings: place, coolant } = engine;
+  const coldest_C = place.kind === 'outdoors' ? coldestOutdoors_C : place.mean_C - place.swing_K / 2;
+  noteFreezing(
+    desk,
+    [...STEPS, 'coolant'],
+    coolant,
+    coldest_C,
+    'the coolant',
+    'the coldest air around the engine',
+  );
 }
 
 /** Heat capacity of an engine's iron, aluminium and what warms with them [J/(kg K)]: 0.9-1.1 measured (from memory). */

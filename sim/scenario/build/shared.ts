@@ -58,14 +58,18 @@ export function fluidFrom(
   return null;
 }
 
-/** Notes a loop whose liquid would freeze in the coldest hour of the year. */
-export function noteFreezing(desk: Desk, steps: Steps, loop: Fluid, coldest_C: number, what: string): void {
-  const freezes_C = fluidFreezingPoint(loop);
+/** Notes a loop whose liquid would freeze at the coldest it meets. */
+export function noteFreezing(
+  desk: Desk,
+  steps: Steps,
+  liquid: Fluid,
+  coldest_C: number,
+  what: string,
+  where: string,
+): void {
+  const freezes_C = fluidFreezingPoint(liquid);
   if (freezes_C <= coldest_C) return;
-  desk.note(
-    steps,
-    `${what} begins to freeze at ${celsius(freezes_C)}, and the coldest hour of this weather is ${celsius(coldest_C)}`,
-  );
+  desk.note(steps, `${what} begins to freeze at ${celsius(freezes_C)}; ${where} is at ${celsius(coldest_C)}`);
 }
 
 export function percent(share: number): string {

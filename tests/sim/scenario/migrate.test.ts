@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type MigrationStep, migrate } from '../../../sim/scenario/migrate.ts';
+import { migrate, SCENARIO_FORMAT, SCENARIO_VERSION } from '../../../sim/scenario/index.ts';
+import type { MigrationStep } from '../../../sim/scenario/migrate.ts';
 
 const file = (version: unknown) => ({ format: 'tankful', version, name: 'x' });
 

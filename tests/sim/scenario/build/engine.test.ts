@@ -96,6 +96,20 @@ describe('the engine', () => {
     expect(made({ coolant }).engine.coolant.mass_share).toBeCloseTo(0.4, 9);
   });
 
+  it('is noted when its coolant freezes where it stands', () => {
+    const water = { kind: 'water' } as const;
+    const stands = { where: 'room', temperature: '2 C', swing: '6 K' } as const;
+    expect(made({ coolant: water, stands }).notes).toEqual([
+      {
+        path: 'engine.coolant',
+        text: 'the coolant begins to freeze at 0 C (32 F); the coldest air around the engine is at -1 C (30 F)',
+      },
+    ]);
+    expect(made({ coolant: water, stands: { ...stands, temperature: '5 C' } }).notes).toEqual([]);
+    expect(made({ stands: { where: 'outdoors' } }).notes).toEqual([]);
+    expect(made({ coolant: water, stands: { where: 'outdoors' } }).notes).toHaveLength(1);
+  });
+
   it('follows a load by the clock, the last step holding past midnight', () => {
     const load_by_hour = [
       { from: '18:00', output: '3 kW' },
