@@ -2,8 +2,9 @@
  * One run of a varied scenario, as a message that any thread can do: the scenario as JSON, the edits to it,
  * and back only figures. Page, terminal and tests share this one path.
  */
+import type { PartFigures } from '../run/parts.ts';
 import type { Result } from '../run/result.ts';
-import { simulate } from '../run/simulation.ts';
+import { Simulation } from '../run/simulation.ts';
 import { problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
 
 /** A value put at a path of the scenario file: `store.water_depth` = "30 in", `coils[0].rolls` = 2. */
@@ -14,11 +15,20 @@ export interface Edit {
 
 export interface Job {
   edits: Edit[];
+  /** Days of the run on which a new part begins, as its months: figures by part come back too. */
+  parts?: number[];
 }
 
-export type JobResult =
-  | { ok: true; figures: Result['figures']; evaluations: number; residual_percent: number }
-  | { ok: false; problem: string };
+export interface JobDone {
+  ok: true;
+  figures: Result['figures'];
+  /** By part, if parts were asked for. */
+  parts: readonly PartFigures[];
+  evaluations: number;
+  residual_percent: number;
+}
+
+export type JobResult = JobDone | { ok: false; problem: string };
 
 /** Does jobs, in any order and on any number of threads; results come back in the order of the jobs. */
 export type DoJobs = (
@@ -45,14 +55,18 @@ export function edited(scenario: Scenario, edits: readonly Edit[]): Scenario {
     const steps = pathSteps(path);
     const last = steps.pop();
     if (last === undefined || steps.concat(last).some((s) => s === '__proto__' || s === 'constructor')) {
-      throw new RangeError(`${path} - expected the path of an input - got "${path}" - write it as store.water_depth`);
+      throw new RangeError(
+        `${path} - expected the path of an input - got "${path}" - write it as store.water_depth`,
+      );
     }
     let at = copy;
     for (const step of steps) {
       const next = at[step];
       if (next === undefined) at[step] = {};
       else if (typeof next !== 'object' || next === null) {
-        throw new RangeError(`${path} - expected an object at "${step}" - got ${JSON.stringify(next)} - check the path`);
+        throw new RangeError(
+          `${path} - expected an object at "${step}" - got ${JSON.stringify(next)} - check the path`,
+        );
       }
       at = at[step] as Record<string | number, unknown>;
     }
@@ -66,8 +80,16 @@ export function doJob(scenario: Scenario, job: Job, context: ReadContext): JobRe
   try {
     const read = readScenario(edited(scenario, job.edits), context);
     if (!read.ok) return { ok: false, problem: read.problems.map(problemLine).join('\n') };
-    const { figures, run, ledger } = simulate(read.plant);
-    return { ok: true, figures, evaluations: run.evaluations, residual_percent: ledger.residual_percent };
+    const simulation = new Simulation(read.plant, job.parts);
+    simulation.advance(read.plant.run.days);
+    const { figures, run, ledger } = simulation.result();
+    return {
+      ok: true,
+      figures,
+      parts: simulation.parts,
+      evaluations: run.evaluations,
+      residual_percent: ledger.residual_percent,
+    };
   } catch (error) {
     return { ok: false, problem: error instanceof Error ? error.message : String(error) };
   }

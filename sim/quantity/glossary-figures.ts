@@ -14,6 +14,7 @@ const water_kg = [0, 1e6] as const;
 const times = [0, 1e5] as const;
 
 export const figures = entries('figure', [
+  ['store_mean_C', 'T_mean', 'temperature', water_C, 'mean temperature of the store over the run'],
   ['store_mean_C_end', 'T_end', 'temperature', water_C, 'mean temperature of the store at the end'],
   ['store_top_C_min', 'T_top,min', 'temperature', water_C, 'coldest the top of the store was'],
   ['store_top_C_max', 'T_top,max', 'temperature', water_C, 'hottest the top of the store was'],

@@ -12,14 +12,14 @@ export function figuresOf(plant: Plant, tally: Tally, y: ArrayLike<number>): Rec
   const of = (key: PathKey | AmountKey) => y[placeOf[key]];
   store.prepare(y);
   const mass = store.mass_kg.reduce((sum, m) => sum + m, 0);
-  const mean = store.mass_kg.reduce((sum, m, i) => sum + m * store.layer_C[i], 0) / mass;
   const sheets = (kind: string) =>
     store.walls.limits.map((limit, i) => ({ ...limit, ...tally.sheets[i] })).filter((s) => s.kind === kind);
   const hottest = (kind: string) => maximum(sheets(kind).map((s) => s.hottest_C));
   const over = (kind: string) => maximum(sheets(kind).map((s) => s.over_s));
   const hot = of('engine_to_store') + of('collector_to_store');
   const figures: Record<string, number | null> = {
-    store_mean_C_end: mean,
+    store_mean_C_end: store.mean_C,
+    store_mean_C: tally.counted_s > 0 ? tally.store_Cs / tally.counted_s : null,
     store_mass_kg: mass,
     store_top_C_min: seen(tally.topLow),
     store_top_C_max: seen(tally.topHigh),

@@ -10,6 +10,7 @@ import { type Watch, watches } from '../plant/watch.ts';
 import { cautionsOf } from './cautions.ts';
 import { figuresOf } from './figures.ts';
 import { ledgerOf } from './ledger.ts';
+import { type PartFigures, Parts } from './parts.ts';
 import type { Result, RunEvent } from './result.ts';
 import { Sampler } from './sampler.ts';
 import { Tally } from './tally.ts';
@@ -34,6 +35,7 @@ export class Simulation {
   readonly #integrator: Integrator;
   readonly #sampler: Sampler;
   readonly #tally: Tally;
+  readonly #parts: Parts;
   readonly #watches: Watch[];
   readonly #events: RunEvent[] = [];
   readonly #startEnergy_J: number;
@@ -45,8 +47,11 @@ export class Simulation {
   #happened = 0;
   #nextOpening = 0;
 
-  /** @throws IntegrationError, RangeError on a description that `readScenario` would not have let through */
-  constructor(description: PlantDescription) {
+  /**
+   * @param parts days of the run on which a new part begins, of which `parts` tells the figures
+   * @throws IntegrationError, RangeError on a description that `readScenario` would not have let through
+   */
+  constructor(description: PlantDescription, parts: readonly number[] = []) {
     this.plant = new Plant(description);
     const { layout } = this.plant;
     this.#y = layout.initial();
@@ -65,6 +70,7 @@ export class Simulation {
     this.#state = this.#y.slice();
     this.#startEnergy_J = this.plant.energy(this.#y);
     this.#tally = new Tally(this.plant);
+    this.#parts = new Parts(this.plant, parts, this.#y);
     this.#sampler = new Sampler(this.plant, this.#y, () => this.#tally.coldShower_s + this.#tally.coldDraw_s);
     this.#watches = watches(this.plant);
   }
@@ -83,7 +89,13 @@ export class Simulation {
     for (; this.#day < last; this.#day++) {
       const edges = edgesOfDay(this.plant, this.#day);
       for (let i = 1; i < edges.length; i++) this.#span(edges[i - 1], edges[i]);
+      this.#parts.midnight(this.#day + 1, this.#y);
     }
+  }
+
+  /** Figures of the parts that are over. */
+  get parts(): readonly PartFigures[] {
+    return this.#parts.done;
   }
 
   /** The result of the days simulated so far. */
@@ -168,6 +180,7 @@ export class Simulation {
     plant.store.settle(y);
     plant.rates(t, y, this.#scratch);
     this.#tally.begin(t, y);
+    this.#parts.tally?.begin(t, y);
     if (this.#sampler.next_s <= t) this.#sampler.take(t, y, () => {});
   }
 
@@ -182,7 +195,7 @@ export class Simulation {
       );
     }
     if (happening) this.#events.push({ time_s: t, ...happening });
-    if (happening?.name === 'engine.start') this.#tally.engineStarts++;
+    if (happening?.name === 'engine.start') this.#countStart();
   }
 
   #draws(t: number): void {
@@ -190,7 +203,10 @@ export class Simulation {
     if (!taps) return;
     taps.arrive(this.#y);
     const still = taps.open.filter((o) => o.to_s > t);
-    for (const closed of taps.open.filter((o) => o.to_s <= t)) this.#tally.close(closed);
+    for (const closed of taps.open.filter((o) => o.to_s <= t)) {
+      this.#tally.close(closed);
+      this.#parts.tally?.close(closed);
+    }
     while (this.#nextOpening < openings.length && openings[this.#nextOpening].from_s <= t) {
       const opening: Opening = openings[this.#nextOpening++];
       if (opening.to_s > t) still.push(opening);
@@ -214,8 +230,13 @@ export class Simulation {
     } else if (byTable && !engine.running && engine.mayRun) {
       engine.start(t, this.#y, store);
       this.#log(t, 'engine.start');
-      this.#tally.engineStarts++;
+      this.#countStart();
     }
+  }
+
+  #countStart(): void {
+    this.#tally.engineStarts++;
+    if (this.#parts.tally) this.#parts.tally.engineStarts++;
   }
 
   #log(time_s: number, name: string): void {
@@ -267,6 +288,7 @@ export class Simulation {
     if (plant.regime() > 0) plant.rates(until, end, this.#scratch);
     else plant.store.prepare(end);
     this.#tally.goOn(until, end);
+    this.#parts.tally?.goOn(until, end);
     if (this.#sampler.next_s <= until && until >= plant.description.run.days * DAY) {
       this.#sampler.take(until, end, () => plant.rates(until, end, this.#scratch));
     }

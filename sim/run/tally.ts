@@ -25,6 +25,7 @@ const highest = (): Extreme => ({ value: Number.NEGATIVE_INFINITY, time_s: 0 });
 interface Instant {
   time_s: number;
   top_C: number;
+  mean_C: number;
   collector_C: number;
   return_C: number;
   hot_line_C: number;
@@ -45,6 +46,9 @@ export class Tally {
   readonly loopSpeedHigh = highest();
   /** Hottest and time over, by sheet of `store.walls.limits`. */
   readonly sheets: { hottest_C: number; over_s: number }[];
+  /** Time counted [s], and the store's mean temperature over it [C s]. */
+  counted_s = 0;
+  store_Cs = 0;
   wanted_m3 = 0;
   given_m3 = 0;
   warm_m3 = 0;
@@ -70,7 +74,7 @@ export class Tally {
   constructor(plant: Plant) {
     this.#plant = plant;
     this.sheets = plant.store.walls.limits.map(() => ({ hottest_C: Number.NEGATIVE_INFINITY, over_s: 0 }));
-    this.#last = { time_s: 0, top_C: 0, collector_C: 0, return_C: 0, hot_line_C: 0, limits_C: [] };
+    this.#last = { time_s: 0, top_C: 0, mean_C: 0, collector_C: 0, return_C: 0, hot_line_C: 0, limits_C: [] };
   }
 
   /** Starts a span: the plant has been evaluated at (t, y) in its new modes. */
@@ -86,6 +90,8 @@ export class Tally {
     const dt = t - a.time_s;
     const { engine, collector, taps } = this.#plant;
     this.#extremes(b, y);
+    this.counted_s += dt;
+    this.store_Cs += (dt * (a.mean_C + b.mean_C)) / 2;
     for (const [i, sheet] of this.sheets.entries()) {
       const limit = this.#plant.store.walls.limits[i].max_C;
       sheet.over_s += dt * shareAbove(a.limits_C[i], b.limits_C[i], limit);
@@ -150,6 +156,7 @@ export class Tally {
     return {
       time_s: t,
       top_C,
+      mean_C: store.mean_C,
       collector_C: collector?.outlet_C(y) ?? 0,
       return_C: engine?.return_C ?? 0,
       hot_line_C: taps?.hot_line_C ?? 0,

@@ -33,6 +33,7 @@ export const figureWords = {
   outlet_C_max: { label: 'Hottest water at the tap', group: 'household', none: 'nothing drawn' },
   scald_s: { label: 'Time the tap was hot enough to scald', group: 'household', none: 'nothing drawn' },
 
+  store_mean_C: { label: 'Store over the run, mean', group: 'store', none: 'unknown' },
   store_mean_C_end: { label: 'Store at the end, mean', group: 'store', none: 'unknown' },
   store_top_C_max: { label: 'Store top, hottest', group: 'store', none: 'unknown' },
   store_top_C_min: { label: 'Store top, coldest', group: 'store', none: 'unknown' },

@@ -21,6 +21,8 @@ import { type Walls, wallsOf } from './walls.ts';
 const STEAMING_RANGE = 1;
 /** A fall of the level smaller than this share of the depth is left for a later restart. */
 const LEVEL_STEP = 2e-4;
+/** Heavier than any water [kg/m3]. */
+const HEAVY = 1001;
 
 const CONDUCTED = placeOf.store_conducted;
 const SURFACE = placeOf.store_surface_air;
@@ -74,7 +76,9 @@ export class Store {
     this.mass_kg = new Float64Array(layers);
     this.#ordered = new Float64Array(layers);
     this.#ordering = new Ordering(layers);
-    this.#density = (x) => lookUp(this.water.density, temperatureOf(this.water, x));
+    // Between restarts a layer is charged with what its whole pool loses and may stand far below freezing: it is to
+    // mix back, so it counts as the heavier the colder it is. Real water there is ice, which is not modelled.
+    this.#density = (x) => (x < 0 ? HEAVY - x : lookUp(this.water.density, temperatureOf(this.water, x)));
     this.#through_m = new Float64Array(layers);
     this.#alongWall_W_K = new Float64Array(layers);
     this.#fullDensity = lookUp(this.water.density, (start.bottom_C + start.top_C) / 2);
@@ -269,6 +273,17 @@ export class Store {
       else high = middle;
     }
     return high;
+  }
+
+  /** Mean temperature by mass [C] of the profile prepared last. */
+  get mean_C(): number {
+    let mass = 0;
+    let sum = 0;
+    for (let i = 0; i < this.layers; i++) {
+      mass += this.mass_kg[i];
+      sum += this.mass_kg[i] * this.layer_C[i];
+    }
+    return sum / mass;
   }
 
   /** Energy of the water [J, 0 at 0 C]. */
