@@ -1,16 +1,18 @@
 /**
- * The household: draws, the mixing valve, the pipe to the taps with its cold plug, the on-demand heater.
+ * The household: draws, the coil's flow, the pipe to the taps with its cold plug. Heater, valve and mixing at the
+ * taps are in `hot-line.ts`.
  *
  * The hot flow follows from the outlet temperature and the outlet temperature from the hot flow: both are
- * found together. One march at a first guess gives the coil's effectiveness; its known dependence on flow
- * gives the flow that mixes to what is wanted; a second march at that flow is the answer. The remaining error
- * of the mixed temperature is below 0.1 K (tested), and every energy is booked from the flows used.
+ * found together. A march at the flow of the last restart gives the coil's effectiveness; its known dependence on
+ * flow gives the flow that mixes to what is wanted; a second march there corrects it. The remaining error of the
+ * mixed temperature is below 0.1 K (tested), and every energy is booked from the flows used.
  */
 import { MINOR_LOSS, pressureLoss } from '../physics/friction.ts';
 import type { Air } from './air.ts';
 import type { Coil } from './coil/coil.ts';
 import type { BackupDescription, Draw, TapsDescription } from './description.ts';
 import type { Opening } from './draw-calendar.ts';
+import { HotLine, type OutletLaw } from './hot-line.ts';
 import { type Layout, placeOf } from './layout.ts';
 import { liquid, lookUp, REFERENCE_HEAT_CAPACITY, temperatureOf } from './liquid.ts';
 import type { Store } from './store/store.ts';
@@ -24,12 +26,11 @@ const SHORTEST_PIPE = 0.05;
 /** Bends on the way to the taps (common practice). */
 const ELBOWS = 8;
 
-interface Wish {
-  draw: Draw;
-  flow_kg_s: number;
-  /** Enthalpy of the temperature wanted [K]. */
-  wanted: number;
-}
+/** Marches to find the coil's flow: at a restart from nothing, afterwards from the flow of the restart. */
+const ROUNDS_AT_RESTART = 5;
+const ROUNDS = 2;
+/** Two flows this close, as a share of the most, are the same. */
+const SAME_FLOW = 2e-4;
 
 export class Taps {
   readonly description: TapsDescription;
@@ -45,8 +46,6 @@ export class Taps {
   coil_outlet_C = 0;
   hot_line_C = 0;
   outlet_C = 0;
-  /** The pipe's old content is still being pushed out. */
-  plug = false;
   readonly #supply: Supply;
   readonly #store: Store;
   readonly #air: Air;
@@ -55,8 +54,11 @@ export class Taps {
   readonly #pipeFront: number;
   readonly #pipe_J_K: number;
   readonly #pipe_W_K: number;
-  #plug_C = 0;
-  #wishes: Wish[] = [];
+  readonly #line: HotLine;
+  /** Flow in the hot pipe at the last evaluation, and through the coil at the last restart [kg/s]. */
+  #pipe_kg_s = 0;
+  #guess_kg_s = 0;
+  readonly #law: OutletLaw = { outlet_C: 0, at_kg_s: 1, best_C: 0, cold_C: 0, units: 0, power: 0 };
 
   constructor(
     description: TapsDescription,
@@ -79,6 +81,7 @@ export class Taps {
       wall * tube.density_kg_m3 * tube.heat_capacity_J_kgK;
     this.#pipe_J_K = Math.max(SHORTEST_PIPE, length_m) * perMetre;
     this.#pipe_W_K = length_m * conductance_W_mK;
+    this.#line = new HotLine(backup, description.mixing_valve_C, this.#pipe_W_K);
     this.#pipe = layout.claim('tap pipe', 'content', [this.#air.around_C(surroundings, 0)]);
     this.#pipeFront = layout.claim('tap pipe', 'front', [0]);
   }
@@ -88,12 +91,21 @@ export class Taps {
   }
 
   get drawing(): boolean {
-    return this.#wishes.length > 0;
+    return this.#line.wishes.length > 0;
+  }
+
+  /** The pipe's old content is still being pushed out. */
+  get plug(): boolean {
+    return this.#line.plug;
+  }
+
+  set plug(standing: boolean) {
+    this.#line.plug = standing;
   }
 
   /** Flow given to a draw that is open now [m3/s]. */
   flowOf(draw: Draw): number {
-    const wish = this.#wishes.find((w) => w.draw === draw);
+    const wish = this.#line.wishes.find((w) => w.draw === draw);
     return wish ? wish.flow_kg_s / lookUp(this.#water.density, 40) : 0;
   }
 
@@ -101,19 +113,20 @@ export class Taps {
   rates(t: number, y: number[], out: number[]): void {
     const { description: d } = this;
     const room = this.#air.around_C(d.pipe.surroundings, t);
-    if (this.#wishes.length === 0) {
+    if (!this.drawing) {
       const lost = this.#pipe_W_K * (y[this.#pipe] - room);
       out[placeOf.tap_pipe_to_air] = lost;
       out[this.#pipe] = -lost / this.#pipe_J_K;
       this.mixed_kg_s = 0;
       this.coil_kg_s = 0;
+      this.#pipe_kg_s = 0;
       this.coil.flow(y, 0, 0, this.#store.layer_C, null, out);
       this.#supply.rates(t, y, 0, out);
       return;
     }
     const cold_C = this.#supply.cold_C(t, y);
     const cold = lookUp(this.#water.enthalpy, cold_C);
-    const coil_kg_s = this.#coilFlow(y, cold_C, cold, room);
+    const coil_kg_s = this.#coilFlow(y, cold_C, room, ROUNDS);
     const outlet = this.coil.flow(y, coil_kg_s, cold_C, this.#store.layer_C, this.#store.heat_W, out);
     this.#deliver(y, coil_kg_s, outlet, cold, room, out);
     out[placeOf.pump_electricity_J] += this.#supply.description.pump.power_W;
@@ -121,65 +134,39 @@ export class Taps {
   }
 
   /** Flow through the coil that mixes to what is wanted [kg/s]. */
-  #coilFlow(y: number[], cold_C: number, cold: number, room: number): number {
-    const layers = this.#store.layer_C;
-    const { layer } = this.coil.course;
-    // The best the coil can do: the layer its outlet lies in.
-    const best = layer.length > 0 ? layers[layer[layer.length - 1]] : cold_C;
-    const first = this.#flowFor(best - 0.1 * (best - cold_C), cold, room);
-    if (first <= 0) return 0;
-    const outlet = this.coil.flow(y, first, cold_C, layers, null, null);
-    if (this.coil.mode === 'filling') return this.#flowFor(outlet, cold, room);
-    const gap = (best - outlet) / (best - cold_C);
-    if (!(gap > 1e-9 && gap < 1)) return this.#flowFor(outlet, cold, room);
-    const units = -Math.log(gap);
-    let flow = first;
-    for (let i = 0; i < 4; i++) {
-      const t = best - (best - cold_C) * Math.exp(-units * (first / flow) ** UNITS_EXPONENT);
-      flow = this.#flowFor(t, cold, room);
-      if (flow <= 0) return 0;
+  #coilFlow(y: number[], cold_C: number, room: number, rounds: number): number {
+    const most = this.#line.mixed_kg_s;
+    const cold = lookUp(this.#water.enthalpy, cold_C);
+    let flow = Math.max(this.#guess_kg_s, 0.02 * most);
+    this.#law.units = 0;
+    for (let round = 0; round < rounds; round++) {
+      this.#learn(y, flow, cold_C);
+      const next = this.#line.flowFor(this.#law, cold, room);
+      if (!(next > 0) || Math.abs(next - flow) < SAME_FLOW * most) return next;
+      flow = next;
     }
     return flow;
   }
 
-  /** Coil flow [kg/s] needed if the coil delivered `coil_C`. */
-  #flowFor(coil_C: number, cold: number, room: number): number {
-    const { valve, coil } = this.#line(coil_C, this.#mostFlow());
-    const delivered = this.plug ? this.#plug_C : this.#afterPipe(valve, room, this.#mostFlow());
-    const pipe = this.#pipeFlow(lookUp(this.#water.enthalpy, delivered), cold);
-    return pipe * dilution(lookUp(this.#water.enthalpy, valve), lookUp(this.#water.enthalpy, coil), cold);
-  }
-
-  #mostFlow(): number {
-    let sum = 0;
-    for (const wish of this.#wishes) sum += wish.flow_kg_s;
-    return sum;
-  }
-
-  /** Flow drawn from the hot pipe [kg/s] when it delivers enthalpy `hot`: each tap mixes to its own wish. */
-  #pipeFlow(hot: number, cold: number): number {
-    let sum = 0;
-    for (const wish of this.#wishes) {
-      const share = hot <= wish.wanted || hot <= cold ? 1 : (wish.wanted - cold) / (hot - cold);
-      sum += wish.flow_kg_s * Math.max(0, share);
-    }
-    return sum;
-  }
-
-  /** Temperatures [C] behind the on-demand heater (`coil`) and behind the mixing valve (`valve`). */
-  #line(coil_C: number, flow_kg_s: number): { coil: number; valve: number } {
-    let t = coil_C;
-    if (this.backup && t < this.backup.set_C && flow_kg_s > 0) {
-      const most = this.backup.max_heat_W / (flow_kg_s * lookUp(this.#water.heat_capacity, t));
-      t = Math.min(this.backup.set_C, t + most);
-    }
-    const limit = this.description.mixing_valve_C;
-    return { coil: t, valve: limit === null ? t : Math.min(t, limit) };
-  }
-
-  #afterPipe(entry_C: number, room: number, flow_kg_s: number): number {
-    const capacity = Math.max(flow_kg_s, 1e-4) * REFERENCE_HEAT_CAPACITY;
-    return room + (entry_C - room) * Math.exp(-this.#pipe_W_K / capacity);
+  /** Marches the coil at a flow [kg/s] and draws the law of its outlet through it, and through the flow before. */
+  #learn(y: number[], flow: number, cold_C: number): void {
+    const layers = this.#store.layer_C;
+    const { layer } = this.coil.course;
+    const law = this.#law;
+    // The best the coil can do: the layer its outlet lies in.
+    const best = layer.length > 0 ? layers[layer[layer.length - 1]] : cold_C;
+    const outlet = this.coil.flow(y, flow, cold_C, layers, null, null);
+    const gap = (best - outlet) / (best - cold_C);
+    // While filling, what comes stood in the coil: the flow hardly matters.
+    const units = this.coil.mode !== 'filling' && gap > 1e-9 && gap < 1 ? -Math.log(gap) : 0;
+    const known = law.units > 0 && units > 0 && Math.abs(flow - law.at_kg_s) > 1e-3 * flow;
+    const power = known ? Math.log(units / law.units) / Math.log(law.at_kg_s / flow) : UNITS_EXPONENT;
+    law.power = Math.min(1, Math.max(0.1, power));
+    law.units = units;
+    law.at_kg_s = flow;
+    law.outlet_C = outlet;
+    law.best_C = best;
+    law.cold_C = cold_C;
   }
 
   /** Books heater, valve, pipe and taps for the coil's flow and outlet temperature. */
@@ -193,19 +180,18 @@ export class Taps {
   ): void {
     const h = this.#water.enthalpy;
     const c = REFERENCE_HEAT_CAPACITY;
-    const mixed = this.#mostFlow();
-    const { coil, valve } = this.#line(outlet_C, coil_kg_s);
-    const diluted = dilution(lookUp(h, valve), lookUp(h, coil), cold);
+    const line = this.#line;
+    const mixed = line.mixed_kg_s;
+    const heated = lookUp(h, line.heated_C(outlet_C, coil_kg_s));
+    const diluted = line.dilution(line.heated_C(outlet_C, coil_kg_s), cold);
     const pipe = Math.min(mixed, diluted > 0 ? coil_kg_s / diluted : coil_kg_s);
     // Enthalpy as booked, so that what enters the pipe is what left the coil, the heater and the cold side.
-    const entering = pipe > 0 ? (coil_kg_s * lookUp(h, coil) + (pipe - coil_kg_s) * cold) / pipe : cold;
-    const leaving_C = this.plug
-      ? this.#plug_C
-      : this.#afterPipe(temperatureOf(this.#water, entering), room, pipe);
+    const entering = pipe > 0 ? (coil_kg_s * heated + (pipe - coil_kg_s) * cold) / pipe : cold;
+    const leaving_C = line.delivered_C(temperatureOf(this.#water, entering), room, pipe);
     const leaving = lookUp(h, leaving_C);
     const lost = this.plug ? this.#pipe_W_K * (y[this.#pipe] - room) : pipe * c * (entering - leaving);
     const atTap = (pipe * leaving + (mixed - pipe) * cold) / mixed;
-    out[placeOf.backup_to_water] = coil_kg_s * c * (lookUp(h, coil) - lookUp(h, outlet_C));
+    out[placeOf.backup_to_water] = coil_kg_s * c * (heated - lookUp(h, outlet_C));
     out[placeOf.tap_pipe_to_air] = lost;
     out[placeOf.household_cold_in] = mixed * c * cold;
     out[placeOf.household_to_taps] = mixed * c * atTap;
@@ -220,6 +206,7 @@ export class Taps {
     out[this.#pipeFront] = this.plug ? (pipe * c) / this.#pipe_J_K : 0;
     this.mixed_kg_s = mixed;
     this.coil_kg_s = coil_kg_s;
+    this.#pipe_kg_s = pipe;
     this.coil_outlet_C = outlet_C;
     this.hot_line_C = leaving_C;
     this.outlet_C = temperatureOf(this.#water, atTap);
@@ -227,13 +214,13 @@ export class Taps {
 
   /** Time until the front in coil or pipe arrives, if one is on its way [s]; Infinity if none. */
   nextFront(y: ArrayLike<number>): number {
-    if (this.#wishes.length === 0 || this.coil_kg_s <= 0) return Number.POSITIVE_INFINITY;
+    if (!this.drawing || this.coil_kg_s <= 0) return Number.POSITIVE_INFINITY;
     let soonest = Number.POSITIVE_INFINITY;
     if (this.coil.mode === 'filling') {
       soonest = Math.max(0, 1 - this.coil.front(y)) / this.coil.frontSpeed(this.coil_kg_s, 20);
     }
     if (this.plug) {
-      const hot = Math.max(this.coil_kg_s, 1e-6) * REFERENCE_HEAT_CAPACITY;
+      const hot = Math.max(this.#pipe_kg_s, 1e-6) * REFERENCE_HEAT_CAPACITY;
       soonest = Math.min(soonest, (Math.max(0, 1 - y[this.#pipeFront]) * this.#pipe_J_K) / hot);
     }
     return Math.max(soonest, 0.05);
@@ -247,7 +234,7 @@ export class Taps {
 
   /** Opens and closes taps (at a restart) and finds where pump and pipes cross. */
   change(t: number, y: number[], open: Opening[], temperatures: { room: number }): void {
-    const was = this.#wishes.length > 0;
+    const was = this.drawing;
     this.open = open;
     const flowing = open.length > 0 && this.#supply.ice(y) < 0.5;
     if (was && !flowing) {
@@ -258,13 +245,14 @@ export class Taps {
       this.plug = false;
     }
     if (!flowing) {
-      this.#wishes = [];
+      this.#line.wishes = [];
       return;
     }
     if (!was) {
       this.coil.start(t, y, this.#store.layer_C, (layer, energy) => this.#store.exchange(y, layer, energy));
       this.plug = true;
-      this.#plug_C = y[this.#pipe];
+      this.#line.plug_C = y[this.#pipe];
+      this.#guess_kg_s = 0;
       y[this.#pipeFront] = 0;
     }
     this.#cross(t, y, temperatures.room);
@@ -273,23 +261,22 @@ export class Taps {
   #cross(t: number, y: number[], room: number): void {
     const density = lookUp(this.#water.density, 40);
     const cold_C = this.#supply.cold_C(t, y);
-    const cold = lookUp(this.#water.enthalpy, cold_C);
     const draws = this.open.map((o) => o.draw);
     let share = 0.7;
     for (let pass = 0; pass < 2; pass++) {
       const crossing = this.#supply.crossing(draws, (flow) => this.#lossTo(flow, share, cold_C));
       this.pressure_Pa = crossing.pressure_Pa;
-      this.#wishes = draws
+      this.#line.wishes = draws
         .map((draw, i) => ({
           draw,
           flow_kg_s: crossing.flows_m3_s[i] * density,
           wanted: lookUp(this.#water.enthalpy, draw.wanted_C),
         }))
         .filter((wish) => wish.flow_kg_s > 0);
-      const total = this.#mostFlow();
+      const total = this.#line.mixed_kg_s;
       if (total <= 0) break;
-      this.coil_kg_s = this.#coilFlow(y, cold_C, cold, room);
-      share = Math.min(1, this.coil_kg_s / total);
+      this.#guess_kg_s = this.#coilFlow(y, cold_C, room, ROUNDS_AT_RESTART);
+      share = Math.min(1, this.#guess_kg_s / total);
     }
   }
 
@@ -315,8 +302,3 @@ export class Taps {
 
 /** A front this far along has arrived: its time was foreseen at the flow of an earlier restart. */
 const ARRIVED = 0.995;
-
-/** Coil flow per pipe flow at a valve that mixes enthalpy `coil` down to `valve` with `cold`. */
-function dilution(valve: number, coil: number, cold: number): number {
-  return coil > valve && coil > cold ? Math.max(0, (valve - cold) / (coil - cold)) : 1;
-}
