@@ -50,7 +50,7 @@ export function pathSteps(path: string): (string | number)[] {
  * @throws RangeError if a path leads through something that is not an object or list
  */
 export function edited(scenario: Scenario, edits: readonly Edit[]): Scenario {
-  const copy = structuredClone(scenario) as Record<string | number, unknown>;
+  const copy = JSON.parse(JSON.stringify(scenario)) as Record<string | number, unknown>;
   for (const { path, value } of edits) {
     const steps = pathSteps(path);
     const last = steps.pop();
