@@ -5,7 +5,7 @@ import { troubleLine } from '../words/index.ts';
 import { checkCommand } from './commands/check.ts';
 import { runCommand } from './commands/run.ts';
 import { schemaCommand } from './commands/schema.ts';
-import { exitCodes, Refusal } from './refusal.ts';
+import { exitCodes, Refusal, troubleOf } from './refusal.ts';
 import type { Terminal } from './terminal.ts';
 import { harmless } from './text.ts';
 
@@ -40,9 +40,8 @@ function exitCodeOf(error: unknown, terminal: Terminal): number {
     for (const trouble of error.troubles) terminal.err(`${harmless(troubleLine(trouble))}\n`);
     return error.exitCode;
   }
-  const got = error instanceof Error ? error.message : String(error);
-  const fix = 'please report it together with the scenario file';
-  terminal.err(`${harmless(troubleLine({ where: 'tankful', expected: 'to finish', got, fix }))}\n`);
+  const trouble = troubleOf(error, 'tankful', 'please report it together with the scenario file');
+  terminal.err(`${harmless(troubleLine(trouble))}\n`);
   return exitCodes.runFailed;
 }
 

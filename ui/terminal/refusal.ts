@@ -19,3 +19,11 @@ export class Refusal extends Error {
 export function refuse(where: string, expected: string, got: string, fix: string): Refusal {
   return new Refusal([{ where, expected, got, fix }]);
 }
+
+/** An error of the simulation speaks in the house's form already; any other is put into it. */
+export function troubleOf(error: unknown, where: string, fix: string): Trouble {
+  const message = error instanceof Error ? error.message : String(error);
+  const parts = /^(.+?) - expected (.+?) - got (.+?) - (.+)$/s.exec(message);
+  if (parts) return { where: parts[1], expected: parts[2], got: parts[3], fix: parts[4] };
+  return { where, expected: 'to finish', got: message, fix };
+}

@@ -9,7 +9,7 @@ export function checkCommand(program: Command, terminal: Terminal): void {
     .command('check')
     .description('say what is wrong with a scenario, or what was understood and what was filled in')
     .argument('<file>', 'scenario file')
-    .option('--weather <file>', 'weather file in place of the scenario’s weather')
+    .option('--weather <file>', 'weather file in place of the weather in the file')
     .option('--plain', 'ASCII without colour')
     .action((file: string, options: Overrides & { plain?: true }) => {
       const loaded = loadScenario(file, options);

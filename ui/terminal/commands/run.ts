@@ -8,7 +8,7 @@ import { type Bands, figureBands } from '../bands.ts';
 import { writeAll } from '../files.ts';
 import { type Loaded, loadScenario, type Overrides } from '../load.ts';
 import { type Progress, progressOn } from '../progress.ts';
-import { exitCodes, Refusal, refuse } from '../refusal.ts';
+import { exitCodes, Refusal, refuse, troubleOf } from '../refusal.ts';
 import { reportText } from '../report.ts';
 import type { Screen } from '../screen.ts';
 import type { Terminal } from '../terminal.ts';
@@ -34,9 +34,9 @@ export function runCommand(program: Command, terminal: Terminal): void {
     .command('run')
     .description('run a scenario and show the store over the days, the figures and where the heat goes')
     .argument('<file>', 'scenario file')
-    .option('--days <number>', 'days to run instead of the scenario’s')
+    .option('--days <number>', 'days to run in place of those in the file')
     .option('--from <date>', 'first day, as 01-09 or 2027-01-09')
-    .option('--weather <file>', 'weather file in place of the scenario’s weather')
+    .option('--weather <file>', 'weather file in place of the weather in the file')
     .option('--units <system>', 'us or si', 'us')
     .option('--json', 'print everything as JSON, in SI')
     .option('--csv', 'print the series as CSV')
@@ -99,9 +99,8 @@ function simulated({ read }: Loaded, progress: Progress): Result {
   try {
     return simulate(read.plant, { onProgress: progress.onProgress });
   } catch (error) {
-    const got = error instanceof Error ? error.message : String(error);
     const fix = 'change the scenario where the message points';
-    throw new Refusal([{ where: 'the run', expected: 'to finish', got, fix }], exitCodes.runFailed);
+    throw new Refusal([troubleOf(error, 'the run', fix)], exitCodes.runFailed);
   } finally {
     progress.end();
   }
