@@ -8,3 +8,4 @@ export { migrate } from './migrate.ts';
 export { type Note, type Problem, problemLine } from './problem.ts';
 export { parseScenarioText, type ReadContext, type ReadScenario, readScenario } from './read.ts';
 export { scenarioJsonSchema } from './scenario-schema.ts';
+export type { Sketch, SketchedCoil } from './sketch.ts';

@@ -1,5 +1,5 @@
 /** Builds the plant from a file that has passed the schema, part by part, with the checks between parts. */
-import type { CoilDescription, PlantDescription } from '../parts/description.ts';
+import type { CoilDescription, PlantDescription, StoreDescription } from '../parts/description.ts';
 import { coilsFrom, type Users } from './build/coils.ts';
 import { collectorFrom, noteCollectorFreezing } from './build/collector.ts';
 import { engineFrom, noteEngineFreezing } from './build/engine.ts';
@@ -12,18 +12,36 @@ import type { WeatherFiles } from './build/weather-file.ts';
 import type { Desk } from './desk.ts';
 import type { ScenarioValues } from './fields/index.ts';
 import { nearestWord } from './nearest.ts';
+import type { Sketch } from './sketch.ts';
 
 /** Each part as read, or undefined where the schema already refused it: its checks are then left out. */
 export type Sections = Partial<ScenarioValues>;
 
-/** The plant, or null where a problem was reported. */
-export function plantFrom(desk: Desk, sections: Sections, files: WeatherFiles): PlantDescription | null {
+/** The plant, or null where a problem was reported; its sketch, or null where not even that much is known. */
+export function plantFrom(
+  desk: Desk,
+  sections: Sections,
+  files: WeatherFiles,
+): { plant: PlantDescription | null; sketch: Sketch | null } {
+  const store = sections.store ? storeFrom(desk, sections.store) : null;
+  if (sections.coils) checkUsers(desk, sections);
+  const { coils, sketched } = sections.coils
+    ? coilsFrom(desk, sections.coils, store, usersOf(sections))
+    : { coils: null, sketched: null };
+  const sketch = store && sketched ? { store, coils: sketched } : null;
+  return { plant: wholePlant(desk, sections, files, store, coils), sketch };
+}
+
+function wholePlant(
+  desk: Desk,
+  sections: Sections,
+  files: WeatherFiles,
+  store: StoreDescription | null,
+  coils: CoilDescription[] | null,
+): PlantDescription | null {
   const name = sections.name ?? '';
   const site = sections.site ? siteFrom(desk, sections.site) : null;
   const run = sections.run ? runFrom(desk, sections.run) : null;
-  const store = sections.store ? storeFrom(desk, sections.store) : null;
-  if (sections.coils) checkUsers(desk, sections);
-  const coils = sections.coils ? coilsFrom(desk, sections.coils, store, usersOf(sections)) : null;
   const engine = sections.engine ? engineFrom(desk, sections.engine, store, coils) : null;
   const collector = sections.collector ? collectorFrom(desk, sections.collector, site, coils) : null;
   const supply = sections.supply ? supplyFrom(desk, sections.supply) : null;

@@ -11,14 +11,16 @@ import { migrate } from './migrate.ts';
 import { plantFrom, type Sections } from './plant.ts';
 import type { Note, Problem } from './problem.ts';
 import { scenarioSchema } from './scenario-schema.ts';
+import type { Sketch } from './sketch.ts';
 
 export interface ReadContext {
   /** Text of weather files by the name a scenario calls them. */
   weatherFiles?: WeatherFiles;
 }
 export type ReadScenario =
-  | { ok: true; plant: PlantDescription; filled: FilledDefault[]; notes: Note[] }
-  | { ok: false; problems: Problem[] };
+  | { ok: true; plant: PlantDescription; sketch: Sketch; filled: FilledDefault[]; notes: Note[] }
+  /** `sketch` where store and coils can be drawn all the same. */
+  | { ok: false; problems: Problem[]; sketch?: Sketch };
 
 /** More than anyone corrects in one go; the last one says how many follow. */
 const MOST_PROBLEMS = 100;
@@ -31,14 +33,15 @@ export function readScenario(json: unknown, context: ReadContext = {}): ReadScen
   const problems = checked.success ? [] : problemsOf(checked.error.issues, scenario, migrated.json);
   // What failed the schema may be no JSON at all, and gives no plant to tell of in anyone's units.
   const desk = new Desk(checked.success ? systemOf(migrated.json) : 'SI');
-  const plant = plantFrom(
+  const { plant, sketch } = plantFrom(
     desk,
     soundSections(migrated.json, problems, desk.filled),
     context.weatherFiles ?? {},
   );
   problems.push(...desk.problems);
-  if (problems.length === 0 && plant) return { ok: true, plant, filled: desk.filled, notes: desk.notes };
-  return { ok: false, problems: capped(problems) };
+  if (problems.length === 0 && plant && sketch)
+    return { ok: true, plant, sketch, filled: desk.filled, notes: desk.notes };
+  return { ok: false, problems: capped(problems), ...(sketch ? { sketch } : {}) };
 }
 
 /** As `readScenario`, from the file's text. */

@@ -4,6 +4,7 @@ import { BUNDLING } from '../../physics/coil-outside.ts';
 import type { Desk } from '../desk.ts';
 import { coil as coilField } from '../fields/coil.ts';
 import type { ScenarioValues } from '../fields/index.ts';
+import type { SketchedCoil } from '../sketch.ts';
 import { millimetres, tubeFrom } from './shared.ts';
 
 type CoilRead = ScenarioValues['coils'][number];
@@ -18,13 +19,13 @@ const TIGHTEST = 6;
 /** Which coil serves whom: a source's coil is fed from the top, the household's from the bottom. */
 export type Users = Record<string, 'engine' | 'collector' | 'taps'>;
 
-/** The coils, or null where one of them is refused. */
+/** The coils, or null where one of them is refused; and as they would be drawn, whether they fit or not. */
 export function coilsFrom(
   desk: Desk,
   reads: readonly CoilRead[],
   store: StoreDescription | null,
   users: Users,
-): CoilDescription[] | null {
+): { coils: CoilDescription[] | null; sketched: SketchedCoil[] | null } {
   const names = new Map<string, number>();
   const coils = reads.map((read, i) => {
     const earlier = names.get(read.name);
@@ -45,7 +46,19 @@ export function coilsFrom(
       Object.hasOwn(users, read.name) ? users[read.name] : null,
     );
   });
-  return coils.every((coil) => coil !== null) ? coils : null;
+  if (!coils.every((coil) => coil !== null)) return { coils: null, sketched: null };
+  const fit = coils.every(({ sound }) => sound);
+  return {
+    coils: fit ? coils.map(({ description }) => description) : null,
+    sketched: coils.map(({ description, sketch }) => ({ ...description, ...sketch })),
+  };
+}
+
+interface CoilMade {
+  description: CoilDescription;
+  sketch: Omit<SketchedCoil, keyof CoilDescription>;
+  /** All its turns fit. */
+  sound: boolean;
 }
 
 function coilFrom(
@@ -54,7 +67,7 @@ function coilFrom(
   read: CoilRead,
   store: StoreDescription | null,
   user: Users[string] | null,
-): CoilDescription | null {
+): CoilMade | null {
   const tube = tubeFrom(desk, [...steps, 'tube'], read.tube);
   if (read.rolls > 1 && read.join === null) {
     desk.problem(
@@ -86,17 +99,16 @@ function coilFrom(
     { read, outside, width, coil_diameter_m, pitch_m, bottom_m, top_m, turns },
     store,
   );
-  if (!sound) return null;
   // A coil shorter than its allotted height ends where its last turn does; spread turns are drawn out to fill it.
   const own_top_m = Math.min(top_m, bottom_m + turns * pitch_m + outside);
   const drawn = read.spacing === 'spread' && read.pitch === null;
-  if (!drawn && own_top_m < top_m - 0.1 * (top_m - bottom_m)) {
+  if (sound && !drawn && own_top_m < top_m - 0.1 * (top_m - bottom_m)) {
     desk.note(
       [...steps, 'to'],
       `the last turn ends at ${millimetres(own_top_m)}, well below "to", ${millimetres(top_m)}`,
     );
   }
-  return {
+  const description: CoilDescription = {
     name: read.name,
     tube,
     rolls: read.rolls,
@@ -118,6 +130,12 @@ function coilFrom(
     outside_film: read.outside_film,
     inside_film: read.inside_film,
   };
+  const sketch = {
+    side_by_side: read.side_by_side,
+    limit_m: read.to,
+    stretched: drawn && read.to !== null,
+  };
+  return { description, sketch, sound };
 }
 
 /** Turns a length of tube makes at a mean diameter and pitch. */
