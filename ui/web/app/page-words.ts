@@ -22,6 +22,7 @@ export const pageWords = {
   temperatures: 'Store temperatures',
   byHeight: 'Temperature by height in the store',
   heat: 'Heat into the store (up) and out of it (down)',
+  bands: 'each day’s mean, in a band from its lowest to its highest',
   ranCold: 'ran cold at the tap',
   hottestWanted: 'hottest wanted at the tap,',
   warmEnough: 'warm enough for every tap,',

@@ -2,7 +2,7 @@
 import { ticks } from 'd3';
 import { timeAxis, timeTicks, upwardScale, valueAxis } from './frame.ts';
 import { fieldContour, type Grid } from './height-field.ts';
-import { colourScale, type FieldScale, type Palette, placeOf } from './palette.ts';
+import { colourAt, type FieldScale, type Palette, placeOf } from './palette.ts';
 import { label, px, tag } from './svg.ts';
 import type { TimeChartOptions } from './temperature-chart.ts';
 
@@ -40,10 +40,12 @@ export function fieldKey(scale: FieldScale, palette: Palette, options: FieldKeyO
   const bar = height - 16;
   const from = placeOf(scale.low, scale);
   const to = placeOf(scale.high, scale);
-  const colour = colourScale(palette);
   const stops = Array.from({ length: keyStops + 1 }, (_, i) => {
     const offset = i / keyStops;
-    return tag('stop', { offset: offset.toFixed(3), 'stop-color': colour(from + offset * (to - from)) });
+    return tag('stop', {
+      offset: offset.toFixed(3),
+      'stop-color': `rgb(${colourAt(palette, from + offset * (to - from)).join(', ')})`,
+    });
   });
   const pivot = to > from ? ((0.5 - from) / (to - from)) * width : 0;
   const ends = [

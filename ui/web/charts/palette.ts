@@ -2,10 +2,9 @@
  * Colours of the height-by-time field. Temperature turns around the one that is warm enough for the tap: slate
  * water below it, copper above it, so that the colour answers the person's question and not a chart's.
  */
-import { interpolateLab, piecewise } from 'd3';
 
 export interface Palette {
-  /** Coldest first, odd in number: the middle one stands for the pivot. */
+  /** As in "#1f3d4d", coldest first, odd in number: the middle one stands for the pivot. */
   stops: string[];
 }
 
@@ -24,17 +23,23 @@ export function placeOf(value: number, { low, pivot, high }: FieldScale): number
   return Math.min(1, Math.max(0, 0.5 + (value - pivot) / (2 * reach)));
 }
 
-/** Colour of a place along the palette, as the style sheet writes it. */
-export function colourScale(palette: Palette): (place: number) => string {
-  return piecewise(interpolateLab, palette.stops);
+/** Colour of a place along the palette as red, green and blue bytes: straight between neighbouring stops. */
+export function colourAt({ stops }: Palette, place: number): [number, number, number] {
+  const along = place * (stops.length - 1);
+  const from = Math.min(stops.length - 2, Math.floor(along));
+  const share = along - from;
+  const [a, b] = [bytesOf(stops[from]), bytesOf(stops[from + 1])];
+  const mix = (i: number) => Math.round(a[i] + share * (b[i] - a[i]));
+  return [mix(0), mix(1), mix(2)];
 }
 
-/** 256 colours along the palette as red, green, blue bytes: a field has a hundred thousand points. */
+function bytesOf(colour: string): number[] {
+  return [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16));
+}
+
+/** 256 colours along the palette: a field has a hundred thousand points. */
 export function colourTable(palette: Palette): Uint8ClampedArray {
-  const colour = colourScale(palette);
   const table = new Uint8ClampedArray(256 * 3);
-  for (let i = 0; i < 256; i++) {
-    table.set((colour(i / 255).match(/\d+/g) ?? []).slice(0, 3).map(Number), i * 3);
-  }
+  for (let i = 0; i < 256; i++) table.set(colourAt(palette, i / 255), i * 3);
   return table;
 }

@@ -1,7 +1,9 @@
 /** Temperatures over time as lines, with the wanted temperature and the minutes that ran cold. */
-import { line, ticks } from 'd3';
+import { area, line, ticks } from 'd3';
 import {
+  day_s,
   type Frame,
+  type Scale,
   type TimeSpan,
   type TimeTick,
   timeAxis,
@@ -11,7 +13,7 @@ import {
   valueAxis,
 } from './frame.ts';
 import { label, px, tag } from './svg.ts';
-import { samplesToDraw } from './thin.ts';
+import { groupBounds, groupExtremes, groupMeans, samplesToDraw } from './thin.ts';
 
 export interface TemperatureLine {
   /** Class of the line; colours and dashes live in the style sheet. */
@@ -40,6 +42,9 @@ export interface TimeChartOptions {
 /** Marks shorter than this could not be seen. */
 const narrowestMark_px = 2;
 const endLabelApart_px = 14;
+/** A day narrower than this shows no curve within it. */
+const bandsBelow_px = 12;
+const narrowestGroup_px = 3;
 
 /** Lowest and highest value to show, with room for the reference, on round numbers. */
 export function temperatureRange(data: TemperatureData): { low: number; high: number; at: number[] } {
@@ -65,21 +70,82 @@ export function temperatureChart(data: TemperatureData, options: TimeChartOption
   const x = timeScale(frame, span);
   const y = upwardScale(frame, low, high);
   const columns = frame.width - frame.left - frame.right;
+  const bounds = groupBounds(data.time_s.length, Math.min(daysOf(span), columns / narrowestGroup_px));
   return [
     valueAxis(frame, y, at, options.valueWords),
     timeAxis(frame, span, timeTicks(frame, span, options.apart_px), options.timeWords, options.apart_px),
     coldMarks(data.cold, frame, x),
     data.reference === null ? '' : referenceLine(y(data.reference), frame),
-    ...data.lines.map(({ key, values }) => {
-      const draw = line<number>()
-        .defined((i) => Number.isFinite(values[i]))
-        .x((i) => x(data.time_s[i]))
-        .y((i) => y(values[i]))
-        .digits(1);
-      return tag('path', { class: `line ${key}`, d: draw(samplesToDraw(values, columns)) ?? '' });
-    }),
+    ...(showsBands(frame, span)
+      ? [
+          ...data.lines.map((each) => dayBand(each, data.time_s, bounds, x, y)),
+          ...data.lines.map((each) => dayMeans(each, data.time_s, bounds, x, y)),
+        ]
+      : data.lines.map((each) => curve(each, data.time_s, columns, x, y))),
     endLabels(data.lines, frame, y),
   ].join('');
+}
+
+/** Whether days are too narrow for their curves, and are drawn as the mean of each in a band of its reach. */
+export function showsBands({ width, left, right }: Frame, span: TimeSpan): boolean {
+  return (width - left - right) / daysOf(span) < bandsBelow_px;
+}
+
+function daysOf({ from_s, to_s }: TimeSpan): number {
+  return (to_s - from_s) / day_s;
+}
+
+function curve(
+  { key, values }: TemperatureLine,
+  time_s: ArrayLike<number>,
+  columns: number,
+  x: Scale,
+  y: Scale,
+) {
+  const draw = line<number>()
+    .defined((i) => Number.isFinite(values[i]))
+    .x((i) => x(time_s[i]))
+    .y((i) => y(values[i]))
+    .digits(1);
+  return tag('path', { class: `line ${key}`, d: draw(samplesToDraw(values, columns)) ?? '' });
+}
+
+/** From the lowest to the highest sample of each group. */
+function dayBand(
+  { key, values }: TemperatureLine,
+  time_s: ArrayLike<number>,
+  bounds: number[],
+  x: Scale,
+  y: Scale,
+) {
+  const { low, high } = groupExtremes(values, bounds);
+  const draw = area<number>()
+    .defined((group) => Number.isFinite(low[group]))
+    .x((group) => x(middleOf(group, bounds, time_s)))
+    .y0((group) => y(low[group]))
+    .y1((group) => y(high[group]))
+    .digits(1);
+  return tag('path', { class: `band ${key}`, d: draw(Array.from(low.keys())) ?? '' });
+}
+
+function dayMeans(
+  { key, values }: TemperatureLine,
+  time_s: ArrayLike<number>,
+  bounds: number[],
+  x: Scale,
+  y: Scale,
+) {
+  const means = groupMeans(values, bounds, Number.NaN);
+  const draw = line<number>()
+    .defined((group) => Number.isFinite(means[group]))
+    .x((group) => x(middleOf(group, bounds, time_s)))
+    .y((group) => y(means[group]))
+    .digits(1);
+  return tag('path', { class: `line ${key}`, d: draw(Array.from(means.keys())) ?? '' });
+}
+
+function middleOf(group: number, bounds: number[], time_s: ArrayLike<number>): number {
+  return (time_s[bounds[group]] + time_s[bounds[group + 1] - 1]) / 2;
 }
 
 /** Ticks on the floor of the chart: a band would hide the lines, and many draws are minutes long. */

@@ -52,3 +52,19 @@ export function groupMeans(values: ArrayLike<number>, bounds: number[], missing 
   }
   return means;
 }
+
+/** Lowest and highest finite sample of each group; not a number where it has none. */
+export function groupExtremes(
+  values: ArrayLike<number>,
+  bounds: number[],
+): { low: Float64Array; high: Float64Array } {
+  const low = new Float64Array(bounds.length - 1).fill(Number.NaN);
+  const high = low.slice();
+  for (let group = 0; group < low.length; group++) {
+    for (let i = bounds[group]; i < bounds[group + 1]; i++) {
+      if (!(values[i] >= low[group])) low[group] = Number.isFinite(values[i]) ? values[i] : low[group];
+      if (!(values[i] <= high[group])) high[group] = Number.isFinite(values[i]) ? values[i] : high[group];
+    }
+  }
+  return { low, high };
+}

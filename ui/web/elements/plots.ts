@@ -10,7 +10,7 @@ import { type Frame, type Scale, timeScale } from '../charts/frame.ts';
 import { heatChart } from '../charts/heat-chart.ts';
 import { fieldGrid, fieldPixels, type Pixels } from '../charts/height-field.ts';
 import type { Palette } from '../charts/palette.ts';
-import { type TimeChartOptions, temperatureChart } from '../charts/temperature-chart.ts';
+import { showsBands, type TimeChartOptions, temperatureChart } from '../charts/temperature-chart.ts';
 import { swatch } from './swatch.ts';
 
 interface DrawnPlot {
@@ -96,6 +96,7 @@ export function plotsView(drawn: DrawnPlots, time_s: number): TemplateResult {
   return html`
     ${weaves}
     ${figure(drawn.temperature, frame, at, [
+      showsBands(frame, data.span) ? key(nothing, pageWords.bands) : nothing,
       wanted ? key(swatch('line reference'), `${pageWords.hottestWanted} ${wanted}`) : nothing,
       data.temperature.cold.length > 0 ? key(coldSwatch, pageWords.ranCold) : nothing,
     ])}
@@ -150,7 +151,7 @@ function figure(
   </figure>`;
 }
 
-function key(drawn: TemplateResult, words: string): TemplateResult {
+function key(drawn: TemplateResult | typeof nothing, words: string): TemplateResult {
   return html`<span class="key">${drawn}${words}</span>`;
 }
 

@@ -63,6 +63,34 @@ describe('temperatureChart', () => {
   });
 });
 
+describe('a run of many days', () => {
+  it('is drawn as the mean and the reach of each day', () => {
+    // Forty days on 200 px: 5 px a day. Each swings by 40 around 50 degrees.
+    const days = Array.from({ length: 40 }, (_, day) => day);
+    const time_s = days.flatMap((day) => [day * day_s, (day + 0.5) * day_s]);
+    const lines = [{ key: 'top', label: 'top', values: days.flatMap(() => [30, 70]) }];
+    const drawn = temperatureChart(
+      {
+        time_s,
+        lines: [
+          ...lines,
+          { key: 'bottom', label: 'bottom', values: time_s.map((_, i) => (i < 2 ? 0 : 100)) },
+        ],
+        reference: null,
+        cold: [],
+      },
+      { ...options, span: { from_s: 0, to_s: 40 * day_s } },
+    );
+    const heights = (name: string) => {
+      const path = new RegExp(`class="${name}" d="([^"]+)"`).exec(drawn)?.[1] ?? '';
+      return [...path.matchAll(/,([\d.]+)/g)].map(([, y]) => Number(y));
+    };
+    expect(heights('line top')).toEqual(days.map(() => 60));
+    expect(new Set(heights('band top'))).toEqual(new Set([80, 40]));
+    expect(heights('line bottom')).toEqual(days.map((day) => (day === 0 ? 110 : 10)));
+  });
+});
+
 describe('temperatureRange', () => {
   it('ends on round numbers and holds the reference', () => {
     const cool = { ...data, lines: [{ key: 'top', label: 'top', values: [12, 33] }] };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { groupBounds, groupMeans, samplesToDraw } from '../../../../ui/web/charts/thin.ts';
+import { groupBounds, groupExtremes, groupMeans, samplesToDraw } from '../../../../ui/web/charts/thin.ts';
 
 describe('samplesToDraw', () => {
   it('keeps every sample where there is room', () => {
@@ -45,5 +45,13 @@ describe('groupMeans', () => {
 
   it('has no more groups than samples', () => {
     expect(groupBounds(3, 100)).toEqual([0, 1, 2, 3]);
+  });
+});
+
+describe('groupExtremes', () => {
+  it('finds the lowest and the highest number of each group', () => {
+    const { low, high } = groupExtremes([3, 1, 2, Number.NaN, 7, 7, Number.NaN, Number.NaN], [0, 4, 6, 8]);
+    expect([...low]).toEqual([1, 7, Number.NaN]);
+    expect([...high]).toEqual([3, 7, Number.NaN]);
   });
 });
