@@ -38,7 +38,7 @@ export function figureLines(input: FiguresInput, screen: Screen): string[] {
   // One table for all groups, so that their columns stand under one another.
   const shown = groups.flatMap(({ keys }) => keys);
   const table = tableLines(
-    shown.map((key) => cells(key, input)),
+    shown.map((key) => cells(key, input, !screen.unicode)),
     ['left', 'right', 'right', 'left'],
   );
   const lineOf = new Map(shown.map((key, i) => [key, table[i]]));
@@ -61,26 +61,29 @@ export function looseCautions({ figures, cautions }: FiguresInput['result']): Ca
   return cautions.filter(({ figure }) => figure === undefined || !standing.has(figure));
 }
 
-function cells(key: FigureKey, { result, bands, units }: FiguresInput): string[] {
+function cells(key: FigureKey, { result, bands, units }: FiguresInput, plain: boolean): string[] {
   const { label, none } = figureWords[key];
   const value = result.figures[key];
   if (value === null) return [`  ${label}`, none];
-  const first = inUnits(key, value, units);
-  const other = inUnits(key, value, units === 'US' ? 'SI' : 'US');
+  const said = (number: number, system: UnitSystem) => inUnits(key, number, system, plain);
+  const first = said(value, units);
+  const other = said(value, units === 'US' ? 'SI' : 'US');
   const band = bands.get(key);
   return [
     `  ${label}`,
     first,
     other === first ? '' : `(${other})`,
-    band ? `${inUnits(key, band.low, units)} to ${inUnits(key, band.high, units)}` : '',
+    band ? `${said(band.low, units)} to ${said(band.high, units)}` : '',
   ];
 }
 
 const dimensionOf = new Map(glossary.map(({ key, dimension }) => [key, dimension]));
 
-function inUnits(key: FigureKey, value: number, units: UnitSystem): string {
+function inUnits(key: FigureKey, value: number, units: UnitSystem, plain: boolean): string {
   const dimension = dimensionOf.get(key);
-  return dimension ? formatQuantity(value, dimension, units) : String(Number(value.toPrecision(4)));
+  return dimension
+    ? formatQuantity(value, dimension, units, { plain })
+    : String(Number(value.toPrecision(4)));
 }
 
 /** Stands for the sentence on codes and licensed trades, which the report says once. */
@@ -89,7 +92,7 @@ export const licensedMark = '*';
 const paints: Record<Caution['severity'], Paint> = { danger: 'red', warning: 'yellow', note: 'cyan' };
 
 export function cautionLines(caution: Caution, units: UnitSystem, screen: Screen): string[] {
-  const { title, says, todo, licensed } = sayCaution(caution, speakIn(units));
+  const { title, says, todo, licensed } = sayCaution(caution, speakIn(units, { plain: !screen.unicode }));
   const mark = licensed === null ? '' : ` ${licensedMark}`;
   const sentence = `${severityWords[caution.severity]}: ${title}.${mark} ${says} ${todo}`.trimEnd();
   return wrap(`  ! ${harmless(sentence)}`, screen.width, '    ').map((line) =>

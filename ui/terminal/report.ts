@@ -10,13 +10,12 @@ import {
   speakIn,
   type UnitSystem,
 } from '../words/index.ts';
-import type { Bands } from './bands.ts';
-import { doubtful } from './bands.ts';
+import { type Bands, doubtful } from './bands.ts';
 import { dayLines } from './day-rows.ts';
 import { cautionLines, figureLines, licensedMark, looseCautions } from './figures-table.ts';
 import { ledgerLines } from './ledger-table.ts';
 import type { Loaded } from './load.ts';
-import { paint, type Screen } from './screen.ts';
+import { forScreen, paint, type Screen } from './screen.ts';
 import { harmless, wrap } from './text.ts';
 
 export interface ReportInput {
@@ -54,7 +53,7 @@ export function reportText(input: ReportInput, screen: Screen): string {
     .filter((lines) => lines.length > 0)
     .map((lines) => lines.join('\n'))
     .join('\n\n');
-  return `${text}\n`;
+  return `${forScreen(text, screen)}\n`;
 }
 
 const severityOrder = Object.keys(severityWords);
@@ -62,14 +61,11 @@ const severityOrder = Object.keys(severityWords);
 function headLines({ result, loaded, units }: ReportInput, screen: Screen): string[] {
   const { plant } = loaded.read;
   const { run, collector, engine, store } = plant;
-  const speak = speakIn(units);
+  const speak = speakIn(units, { plain: !screen.unicode });
   const parts = [
     `${run.days} ${run.days === 1 ? 'day' : 'days'} from ${dateWords(run.first_day)}`,
-    `water ${speak.length(store.water_depth_m)} deep in ${store.shape.kind === 'box' ? 'a' : 'an'} ${store.shape.kind}`.replace(
-      'an lying',
-      'a lying',
-    ),
-    engine ? `${engine.name}` : 'no engine',
+    `${store.shape.kind} with water ${speak.length(store.water_depth_m)} deep`,
+    engine ? engine.name : 'no engine',
     collector ? collector.name : 'no collector',
   ];
   return [

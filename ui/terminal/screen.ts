@@ -1,4 +1,5 @@
 /** What the terminal at hand can show. */
+import { ascii } from './text.ts';
 
 export interface Screen {
   /** Columns to fill. */
@@ -42,6 +43,11 @@ function showsUnicode(env: Record<string, string | undefined>, platform: string)
 const codes = { bold: '1', dim: '2', red: '31', yellow: '33', blue: '34', cyan: '36' } as const;
 
 export type Paint = keyof typeof codes;
+
+/** A finished page as the screen can show it. */
+export function forScreen(text: string, screen: Screen): string {
+  return screen.unicode ? text : ascii(text);
+}
 
 /** `text` in colour where the screen has any. */
 export function paint(screen: Screen, how: Paint, text: string): string {

@@ -8,13 +8,13 @@ import {
 } from '../../sim/index.ts';
 import { bandWords, doubtful } from './bands.ts';
 import type { Loaded } from './load.ts';
-import { paint, type Screen } from './screen.ts';
+import { forScreen, paint, type Screen } from './screen.ts';
 import { tableLines } from './table.ts';
 import { harmless, wrap } from './text.ts';
 
 export function summaryText({ json, read }: Loaded, file: string, screen: Screen): string {
   const { plant, filled, notes } = read;
-  const understood = understoodRows(json);
+  const understood = understoodRows(json, !screen.unicode);
   const sections = [
     [
       paint(screen, 'bold', harmless(plant.name)),
@@ -35,7 +35,7 @@ export function summaryText({ json, read }: Loaded, file: string, screen: Screen
     .filter((lines) => lines.length > 0)
     .map((lines) => lines.join('\n'))
     .join('\n\n');
-  return `${text}\n`;
+  return `${forScreen(text, screen)}\n`;
 }
 
 const gradeWords =
@@ -54,7 +54,7 @@ function filledLines(
 const longestSpelledOut = 3;
 
 /** Path, text as written, value as understood; of the fields that are quantities. */
-function understoodRows(json: unknown): string[][] {
+function understoodRows(json: unknown, plain: boolean): string[][] {
   const entries = new Map<string, FieldEntry[]>();
   for (const entry of fieldEntries()) {
     // Variants of one part may share a name with different dimensions; the text decides.
@@ -64,11 +64,13 @@ function understoodRows(json: unknown): string[][] {
   const rows: string[][] = [];
   const visit = (value: unknown, path: string, pattern: string): void => {
     if (typeof value === 'string') {
-      const meaning = meaningOf(value, entries.get(pattern) ?? []);
+      const meaning = meaningOf(value, entries.get(pattern) ?? [], plain);
       if (meaning !== null) rows.push([`  ${path}`, harmless(value), meaning]);
     } else if (Array.isArray(value)) {
       const alike = value.length > longestSpelledOut && value.every((item) => typeof item === 'string');
-      const meanings = alike ? value.map((item) => meaningOf(item, entries.get(`${pattern}[]`) ?? [])) : [];
+      const meanings = alike
+        ? value.map((item) => meaningOf(item, entries.get(`${pattern}[]`) ?? [], plain))
+        : [];
       if (alike && meanings.every((meaning) => meaning !== null)) {
         rows.push([`  ${path}`, `${value.length} values`, `${meanings[0]}, ...`]);
       } else {
@@ -84,11 +86,11 @@ function understoodRows(json: unknown): string[][] {
   return rows;
 }
 
-function meaningOf(text: string, entries: readonly FieldEntry[]): string | null {
+function meaningOf(text: string, entries: readonly FieldEntry[], plain: boolean): string | null {
   for (const { field } of entries) {
     if (field.kind !== 'quantity') continue;
     const reading = parseQuantity(text, field.dimension);
-    if (reading.ok) return formatBoth(reading.value, field.dimension);
+    if (reading.ok) return formatBoth(reading.value, field.dimension, { plain });
   }
   return null;
 }

@@ -8,6 +8,28 @@ export function harmless(text: string): string {
   return text.replace(unprintable, '?');
 }
 
+const asciiFor: Record<string, string> = {
+  '‘': "'",
+  '’': "'",
+  '“': '"',
+  '”': '"',
+  '–': '-',
+  '—': '-',
+  '−': '-',
+  '⁄': '/',
+  '×': 'x',
+  '·': ' ',
+  '°': '',
+};
+
+/** The same in ASCII: accents fall off, raised figures come down, what has no likeness becomes `?`. */
+export function ascii(text: string): string {
+  return text
+    .normalize('NFKD')
+    .replace(/\p{Mn}/gu, '')
+    .replace(/[\u0080-\u{10ffff}]/gu, (sign) => asciiFor[sign] ?? '?');
+}
+
 const combining = /^(?:\p{Mn}|\p{Me}|\u200d|\ufe0f)$/u;
 // CJK, Hangul, fullwidth forms and pictographs take two columns.
 const wide =

@@ -16,9 +16,10 @@ export interface Speak {
   count: (value: number) => string;
 }
 
-export function speakIn(system: UnitSystem): Speak {
+/** `plain` keeps the units to ASCII. */
+export function speakIn(system: UnitSystem, { plain = false } = {}): Speak {
   const inUnits = (dimension: Parameters<typeof formatQuantity>[1]) => (value: number) =>
-    formatQuantity(value, dimension, system);
+    formatQuantity(value, dimension, system, { plain });
   return {
     temperature: inUnits('temperature'),
     time: inUnits('time'),

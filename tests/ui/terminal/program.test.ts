@@ -44,9 +44,15 @@ describe('tankful run', () => {
     expect(out).toContain('Measure first: ');
   });
 
-  it('keeps to ASCII when plain, but for the words', () => {
-    const { out } = tankful('run', boat, '--no-bands', '--plain');
-    expect(out.slice(0, out.indexOf('Engine running'))).not.toMatch(/[─-▟]/);
+  it('keeps to ASCII when plain', () => {
+    for (const words of [
+      ['run', demo, '--no-bands'],
+      ['check', demo],
+    ]) {
+      const { code, out } = tankful(...words, '--plain');
+      expect(code).toBe(0);
+      expect(out).toMatch(/^[\n\x20-\x7e]+$/);
+    }
   });
 
   it('puts the units asked for first', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { columnsOf, harmless, padLeft, padRight, wrap } from '../../../ui/terminal/text.ts';
+import { ascii, columnsOf, harmless, padLeft, padRight, wrap } from '../../../ui/terminal/text.ts';
 
 describe('harmless', () => {
   it('shows control and direction characters as question marks', () => {
@@ -7,6 +7,15 @@ describe('harmless', () => {
   });
   it('keeps newlines, accents and signs', () => {
     expect(harmless('Käthe’s 90 °F\n½ in')).toBe('Käthe’s 90 °F\n½ in');
+  });
+});
+
+describe('ascii', () => {
+  it('finds the nearest likeness', () => {
+    expect(ascii('the fuel’s 2.5 m³ − ½ · “Käthe” …')).toBe('the fuel\'s 2.5 m3 - 1/2   "Kathe" ...');
+  });
+  it('keeps colour and newlines, and shows what has no likeness', () => {
+    expect(ascii('\u001b[31mhot\u001b[0m\n水')).toBe('\u001b[31mhot\u001b[0m\n?');
   });
 });
 
