@@ -1,0 +1,129 @@
+/** The household's coil: how cold the store may be for the wanted shower, and what one could buy instead. */
+import type { PlantDescription } from '../../parts/description.ts';
+import type { Answer, Limit } from '../answer.ts';
+import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, type Mark, under } from '../band.ts';
+import { householdOf, showerOf } from '../household.ts';
+import { factsAt, type Question, readQuestion } from '../vary.ts';
+import { namesake } from './candidates.ts';
+import { coilCurves, coilTables } from './coil-tables.ts';
+import { type Asked, type HouseholdCoil, householdCoil } from './household-coil.ts';
+
+export interface CoilQuestion extends Question {
+  /** Store of one temperature; left out, the mean the scenario starts with. */
+  tank_C?: number;
+  /** Flow through the coil for its own figures; left out, what the pump gives the shower. */
+  flow_m3_s?: number;
+  marks?: readonly Mark[];
+  onProgress?: (share: number) => void;
+}
+
+/** Hottest an open store of water can be [C]. */
+const HOTTEST = 100;
+/** How near the march and the root come [K], measured with twice the layers and sections (tests). */
+const NUMERICAL_K = 0.1;
+
+const KINDS: Record<string, FactKind> = {
+  lowest_tank_C: { dimension: 'temperature', greatest: HOTTEST, none: HOTTEST, numerical: NUMERICAL_K },
+  outlet_C: { dimension: 'temperature', numerical: NUMERICAL_K },
+  effectiveness: { dimension: 'share', least: 0, greatest: 1, numerical: 0.002 },
+  UA_W_K: { dimension: 'conductance', least: 0 },
+  heat_W: { dimension: 'power' },
+  pressure_drop_Pa: { dimension: 'pressure', least: 0 },
+  velocity_m_s: { dimension: 'speed', least: 0 },
+  tap_flow_m3_s: { dimension: 'flow', least: 0 },
+  tap_pressure_Pa: { dimension: 'pressure', least: 0 },
+  content_m3: { dimension: 'volume' },
+  mass_kg: { dimension: 'mass' },
+  tank_C: { dimension: 'temperature' },
+  cold_C: { dimension: 'temperature' },
+  wanted_C: { dimension: 'temperature' },
+  flow_m3_s: { dimension: 'flow' },
+};
+
+function factsOf(own: HouseholdCoil, asked: Asked): Facts {
+  const { steady, full } = own;
+  return {
+    lowest_tank_C: own.lowest_tank_C,
+    outlet_C: steady.outlet_C,
+    effectiveness: steady.effectiveness,
+    UA_W_K: steady.UA_W_K,
+    heat_W: steady.heat_W,
+    pressure_drop_Pa: steady.pressure_drop_kPa * 1000,
+    velocity_m_s: steady.velocity_m_s,
+    tap_flow_m3_s: full.flow_m3_s,
+    tap_pressure_Pa: full.pressure_Pa,
+    content_m3: steady.content_m3,
+    mass_kg: steady.mass_kg,
+    tank_C: asked.tank_C,
+    cold_C: own.cold_C,
+    wanted_C: asked.shower.wanted_C,
+    flow_m3_s: own.flow_m3_s,
+  };
+}
+
+/** @throws RangeError for a scenario that cannot be read, has no household, or whose pump gives nothing */
+export function coilAnswer(question: CoilQuestion): Answer {
+  const { plant, filled } = readQuestion(question);
+  const { index, coil } = householdOf(plant);
+  const asked = askedOf(plant, question);
+  const own = householdCoil(plant, coil, asked);
+  const doubts = doubtsOf(filled, under(`coils[${index}]`, 'supply', 'taps'), question.marks);
+  const ends = factsAt(
+    question,
+    doubtJobs(doubts),
+    (varied) => {
+      // The store asked about stays; all else is as at the doubt's end.
+      const there = { ...askedOf(varied, question), tank_C: asked.tank_C };
+      return factsOf(householdCoil(varied, householdOf(varied).coil, there), there);
+    },
+    question.onProgress,
+  );
+  const bands = bandsOf(factsOf(own, asked), ends, doubts, KINDS);
+  const headline = own.lowest_tank_C === null ? 'outlet_C' : 'lowest_tank_C';
+  return {
+    key: 'coil',
+    facts: bands.facts,
+    headline,
+    limit: limitOf(own, asked),
+    tables: coilTables(plant, own, asked),
+    curves: coilCurves(own, asked),
+    levers: bands.levers(headline),
+    cautions: cautionsOf(plant, own, asked),
+  };
+}
+
+function askedOf(plant: PlantDescription, { tank_C, flow_m3_s }: CoilQuestion): Asked {
+  const { bottom_C, top_C } = plant.run.start;
+  const asked = { tank_C: tank_C ?? (bottom_C + top_C) / 2, shower: showerOf(householdOf(plant).taps) };
+  return flow_m3_s === undefined ? asked : { ...asked, flow_m3_s };
+}
+
+/** A coil that goes this share of the way gives nearly what an endless one would: then the store's heat is the limit. */
+const NEARLY_ALL = 0.9;
+const ENOUGH_FLOW = 0.95;
+/** Copper's usual ceiling of speed for hot water [m/s] (5 ft/s), as a run's caution has it. */
+const TUBE_SPEED = 1.52;
+/** Pressure most heads and heaters need [Pa] (20 psi), as a run's caution has it. */
+const LEAST_PRESSURE = 138_000;
+
+function limitOf({ full, steady }: HouseholdCoil, { shower }: Asked): Limit {
+  if (full.flow_m3_s < ENOUGH_FLOW * shower.flow_m3_s) return 'pump';
+  return steady.effectiveness >= NEARLY_ALL ? 'store' : 'coil';
+}
+
+function cautionsOf(plant: PlantDescription, own: HouseholdCoil, { shower }: Asked): string[] {
+  const { taps } = householdOf(plant);
+  const { full, steady, coil } = own;
+  const valve_C = taps.mixing_valve_C;
+  const list: [string, boolean][] = [
+    ['namesake', namesake(coil.tube) !== null],
+    ['no_store_hot_enough', own.lowest_tank_C === null],
+    ['valve_below_wanted', valve_C !== null && valve_C < shower.wanted_C],
+    ['pump_at_limit', full.flow_m3_s < ENOUGH_FLOW * shower.flow_m3_s],
+    ['tap_pressure_low', full.pressure_Pa < LEAST_PRESSURE],
+    ['tube_speed', steady.velocity_m_s > TUBE_SPEED],
+    ['scald_no_valve', valve_C === null],
+    ['trapped_coil', true],
+  ];
+  return list.flatMap(([key, due]) => (due ? [key] : []));
+}

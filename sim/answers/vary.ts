@@ -1,0 +1,39 @@
+/** A scenario with edits, read again: how an answer looks at its doubts without a run. */
+import type { PlantDescription } from '../parts/description.ts';
+import { problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
+import type { Facts } from './band.ts';
+import { edited, type Job } from './job.ts';
+
+/** A scenario and what it needs to be read. */
+export interface Question {
+  scenario: Scenario;
+  context: ReadContext;
+}
+
+/** The scenario read. @throws RangeError with every problem, a line each */
+export function readQuestion({ scenario, context }: Question) {
+  const read = readScenario(scenario, context);
+  if (!read.ok) throw new RangeError(read.problems.map(problemLine).join('\n'));
+  return read;
+}
+
+/** Facts at each job's edits; null where the scenario then no longer holds together or there is nothing to find. */
+export function factsAt(
+  { scenario, context }: Question,
+  jobs: readonly Job[],
+  facts: (plant: PlantDescription) => Facts,
+  onProgress: (share: number) => void = () => {},
+): (Facts | null)[] {
+  return jobs.map((job, i) => {
+    const read = readScenario(edited(scenario, job.edits), context);
+    onProgress((i + 1) / jobs.length);
+    if (!read.ok) return null;
+    try {
+      return facts(read.plant);
+    } catch (error) {
+      // An end of a band may be more than the plant can bear: the doubt then counts as untried.
+      if (error instanceof RangeError) return null;
+      throw error;
+    }
+  });
+}
