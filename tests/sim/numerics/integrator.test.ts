@@ -158,14 +158,14 @@ describe('a stop inside a step', () => {
   it('leaves the state of that instant, and the run goes on from there', () => {
     const integrator = new Integrator(equations(2, swing, 1e-9), 1e-8, 1e5);
     const y = [1, 0];
-    // Steps of 20 s at most: the interpolant's own error is 0.2^4/384, 4e-6.
+    // The step is 30 s long: the interpolant's own error is at most 0.3^4/384, 2.1e-5.
     const { time } = integrator.advance(0, y, 40, 10, (step) => (step.t1 > 33 ? 33 : undefined));
     expect(time).toBe(33);
-    expect(Math.abs(y[0] - Math.cos(0.33))).toBeLessThan(5e-6);
-    expect(Math.abs(y[1] + Math.sin(0.33))).toBeLessThan(5e-6);
+    expect(Math.abs(y[0] - Math.cos(0.33))).toBeLessThan(2.1e-5);
+    expect(Math.abs(y[1] + Math.sin(0.33))).toBeLessThan(2.1e-5);
     integrator.advance(time, y, 600, 10, () => undefined);
-    expect(Math.abs(y[0] - Math.cos(6))).toBeLessThan(1e-5);
-    expect(Math.abs(y[1] + Math.sin(6))).toBeLessThan(1e-5);
+    expect(Math.abs(y[0] - Math.cos(6))).toBeLessThan(4e-5);
+    expect(Math.abs(y[1] + Math.sin(6))).toBeLessThan(4e-5);
   });
 
   it('asked for at the very end of a step is no stop', () => {
