@@ -1,5 +1,5 @@
 /** Turns zod's issues into problems in the house's shape, by looking up the field each path leads to. */
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { parseQuantity } from '../quantity/index.ts';
 import { quote } from './calendar.ts';
 import type { Field, GroupField } from './field.ts';

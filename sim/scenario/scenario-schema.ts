@@ -1,12 +1,12 @@
 /** The whole file's schema: for the reader, and as JSON Schema for editors. */
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { SCENARIO_VERSION, scenario } from './fields/index.ts';
 import { shapeOf } from './schema.ts';
 
-let built: z.ZodObject | null = null;
+let built: z.ZodMiniObject | null = null;
 
 /** Built on first use. */
-export function scenarioSchema(): z.ZodObject {
+export function scenarioSchema(): z.ZodMiniObject {
   built ??= z.strictObject({ ...shapeOf(scenario.fields), version: z.literal(SCENARIO_VERSION) });
   return built;
 }

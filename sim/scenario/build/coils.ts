@@ -1,6 +1,6 @@
 /** Coils: tube, turns and where they hang, checked against the store they must fit into. */
 import type { CoilDescription, StoreDescription } from '../../parts/description.ts';
-import { BUNDLING } from '../../physics/coil-outside.ts';
+import { BUNDLING, CLEAR_M } from '../../physics/coil-outside.ts';
 import type { Desk } from '../desk.ts';
 import { coil as coilField } from '../fields/coil.ts';
 import type { ScenarioValues } from '../fields/index.ts';
@@ -9,9 +9,6 @@ import { millimetres, tubeFrom } from './shared.ts';
 
 type CoilRead = ScenarioValues['coils'][number];
 type Steps = readonly PropertyKey[];
-
-/** Air between turns a finger fits in, and between turns spread well apart [m]. */
-const CLEAR_M = { touching: 0, 'finger gap': 0.019, spread: 0.051 };
 
 /** Smallest coil a tube is wound to without kinking, in tube diameters (annealed copper; trade practice). */
 const TIGHTEST = 6;

@@ -251,7 +251,8 @@ export const engine = group(
       'runs',
       'kind',
       {
-        timetable: { spans: list('spans', span, [1, 50], required) },
+        // Without a span it stands: what a household would have without it.
+        timetable: { spans: list('spans', span, [0, 50], required) },
         'call for heat': {
           below: quantity('starts when the store is below', 'temperature', WATER, '110 F', required),
           until: quantity('stops when the store reaches', 'temperature', WATER, '150 F', required),
