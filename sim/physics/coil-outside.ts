@@ -75,3 +75,6 @@ export const BUNDLING: Record<Spacing, Band> = {
   'finger gap': { low: 0.6, value: 0.75, high: 0.9 },
   spread: { low: 0.8, value: 0.9, high: 1 },
 };
+
+/** Gap between neighbouring turns by what a builder says of them [m]: a finger is 3/4 in, spread is 2 in (common practice). */
+export const CLEAR_M: Record<Spacing, number> = { touching: 0, 'finger gap': 0.019, spread: 0.051 };
