@@ -6,6 +6,7 @@ import type { PartFigures } from '../run/parts.ts';
 import type { Result } from '../run/result.ts';
 import { Simulation } from '../run/simulation.ts';
 import { problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
+import { rowPlant, type ShowerRow } from './showers/row.ts';
 
 /** A value put at a path of the scenario file: `store.water_depth` = "30 in", `coils[0].rolls` = 2. */
 export interface Edit {
@@ -17,6 +18,8 @@ export interface Job {
   edits: Edit[];
   /** Days of the run on which a new part begins, as its months: figures by part come back too. */
   parts?: number[];
+  /** A row of showers takes the place of the household's last day. */
+  row?: ShowerRow;
 }
 
 export interface JobDone {
@@ -80,8 +83,9 @@ export function doJob(scenario: Scenario, job: Job, context: ReadContext): JobRe
   try {
     const read = readScenario(edited(scenario, job.edits), context);
     if (!read.ok) return { ok: false, problem: read.problems.map(problemLine).join('\n') };
-    const simulation = new Simulation(read.plant, job.parts);
-    simulation.advance(read.plant.run.days);
+    const plant = job.row ? rowPlant(read.plant, job.row) : read.plant;
+    const simulation = new Simulation(plant, job.parts);
+    simulation.advance(plant.run.days);
     const { figures, run, ledger } = simulation.result();
     return {
       ok: true,
