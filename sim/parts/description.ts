@@ -260,6 +260,8 @@ export interface Prices {
 /** Hourly weather of a whole year in local standard time; element h is the mean of hour h..h+1. */
 export interface HourlyWeather {
   place: string;
+  /** A year made up from monthly means, not measured. */
+  made_up?: true;
   latitude_rad: number;
   longitude_rad: number;
   altitude_m: number;

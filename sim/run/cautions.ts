@@ -38,6 +38,7 @@ export function cautionsOf(plant: Plant, tally: Tally, figures: Record<string, n
   householdCautions(plant, figures, add);
   engineCautions(plant, figures, add);
   collectorCautions(plant, tally, figures, add);
+  if (plant.description.weather.made_up) add('weather_generated', 'weather', 'note');
   add('estimate_only', 'plant', 'note');
   return list;
 }
@@ -89,6 +90,8 @@ function householdCautions(plant: Plant, f: Figures, add: Add): void {
   if (pressure !== null && pressure < LEAST_PRESSURE)
     add('tap_pressure_low', 'supply', 'note', 'tap_pressure_Pa_min', pressure);
   add('wiring', 'supply', 'note');
+  // A mixer with a head shut off behind it crosses hot and cold over; nobody says whether check valves are fitted.
+  if (taps.description.draws.some((draw) => draw.shower)) add('back_feed', 'taps', 'note');
   if (supply.description.cold.kind === 'cistern' && (f.cistern_C_min ?? 10) < 1) {
     add('freezing_cistern', 'cistern', 'warning', 'cistern_C_min', f.cistern_C_min);
   }

@@ -37,6 +37,7 @@ export function generateWeather(monthly: MonthlyWeather, site: WeatherSite, seed
   const air_C = hourlyAir_C(daily_C, dailySwing_K(monthly.swing_K, clearness), monthly.air_C);
   return {
     place: site.place,
+    made_up: true,
     latitude_rad: site.latitude_rad,
     longitude_rad: site.longitude_rad,
     altitude_m: site.altitude_m,
