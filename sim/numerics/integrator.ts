@@ -104,6 +104,7 @@ export class Integrator {
    *
    * @param y state at t0; overwritten with the state at the time reached
    * @param firstStep first step to try [s]
+   * @param longestStep no step is longer [s]
    * @returns the time reached [s] and the longest step taken [s], to start the next span with
    */
   advance(
@@ -112,6 +113,7 @@ export class Integrator {
     t1: number,
     firstStep: number,
     onStep: (step: Step) => number | undefined,
+    longestStep = LONGEST_STEP,
   ): { time: number; step: number } {
     if (!(t0 >= 0 && t1 > t0)) {
       throw new IntegrationError(
@@ -123,6 +125,7 @@ export class Integrator {
     this.#busy = true;
     try {
       this.#solver.options.initialStepSize = firstStep;
+      this.#solver.options.maxStepSize = longestStep;
       // After a first step is rejected the package reads a step size it may not have computed: NaN, or an old one.
       this.#solver.hh.fill(LONGEST_STEP);
       let before = y.slice();

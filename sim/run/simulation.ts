@@ -18,6 +18,8 @@ import { Tally } from './tally.ts';
 const DAY = 86_400;
 /** First step to try in each kind of regime, before one has been seen [s]. */
 const FIRST_STEP = 20;
+/** Longest step while the top boils: steam follows its temperature within seconds [s]. */
+const STEAMING_STEP = 60;
 /** An event is located to within this [s]. */
 const EVENT_TIME = 0.01;
 /** More events than this a day end the run: something switches without a dead band. */
@@ -131,13 +133,15 @@ export class Simulation {
       const end = Math.min(to, t + front, t + loop);
       const regime = this.plant.regime();
       const first = this.#steps.get(regime) ?? FIRST_STEP;
+      const longest = this.plant.store.steaming ? STEAMING_STEP : undefined;
       const armed = this.#watches.filter((w) => w.armed());
-      const reached = this.#integrator.advance(t, this.#y, end > t ? end : to, first, (step) => {
+      const onStep = (step: Step) => {
         const found = this.#findEvent(step, armed);
         due = found?.watch ?? null;
         this.#pass(step, found?.time ?? step.t1);
         return found?.time;
-      });
+      };
+      const reached = this.#integrator.advance(t, this.#y, end > t ? end : to, first, onStep, longest);
       this.#steps.set(regime, reached.step);
       t = reached.time;
     }

@@ -121,16 +121,22 @@ export class Store {
     }
   }
 
+  /** Whether the top is so near boiling that steam may form; as of the last `prepare`. */
+  get steaming(): boolean {
+    return this.layer_C[this.layers - 1] > this.boiling_C - STEAMING_RANGE;
+  }
+
   /** Writes the temperature of each layer [C], in strict order of density, to `out` from place `from`: for the record. */
   record(y: ArrayLike<number>, out: Float32Array, from: number): void {
     this.#ordering.order(y, this.first, this.mass_kg, this.#ordered, this.#density);
     for (let i = 0; i < this.layers; i++) out[from + i] = temperatureOf(this.water, this.#ordered[i]);
   }
 
-  /** Makes the ordered profile the state (at restarts). */
+  /** Makes the ordered profile the state (at restarts), and boils off what a coil that came to rest left superheated. */
   settle(y: number[]): void {
     this.#ordering.order(y, this.first, this.mass_kg, this.#ordered, this.#density);
     for (let i = 0; i < this.layers; i++) y[this.first + i] = this.#ordered[i];
+    this.#flash(y);
     this.prepare(y);
   }
 
@@ -262,6 +268,24 @@ export class Store {
     y[VAPOUR] += taken * evaporated;
     y[STEAM] += taken * (1 - evaporated);
     return true;
+  }
+
+  /** Takes the state down to boiling; books the steam as `#leave` does. */
+  #flash(y: number[]): void {
+    const h = this.water.enthalpy;
+    const boiling = lookUp(h, this.boiling_C);
+    const kept = this.description.make_up === 'by hand';
+    const added = kept ? 0 : REFERENCE_HEAT_CAPACITY * lookUp(h, this.description.make_up_C);
+    const gone = kept ? 0 : REFERENCE_HEAT_CAPACITY * boiling;
+    const latent = waterLatentHeat(this.boiling_C);
+    for (let i = this.layers - 1; i >= 0 && y[this.first + i] > boiling; i--) {
+      const heat = (y[this.first + i] - boiling) * this.mass_kg[i] * REFERENCE_HEAT_CAPACITY;
+      const steam_kg = heat / (latent + gone - added);
+      y[this.first + i] = boiling;
+      y[BOILED] += steam_kg;
+      y[STEAM] += steam_kg * (latent + gone);
+      y[MAKE_UP] += steam_kg * added;
+    }
   }
 
   #depthFor(volume_m3: number): number {
