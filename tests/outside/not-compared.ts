@@ -56,4 +56,22 @@ export const notCompared: Excuse[] = [
     because:
       'not offered: the times of their rows are not known (physics.md 9), and they are no household of this store',
   },
+  {
+    ids: 'an.cstr',
+    leaves: '*',
+    because:
+      'a direct draw: all household water of this plant passes through a coil, none is taken from the store',
+  },
+  {
+    ids: 'an.plug',
+    leaves: '*',
+    because:
+      'a direct draw: all household water of this plant passes through a coil, none is taken from the store',
+  },
+  {
+    ids: 'an.ntanks',
+    leaves: '*',
+    because:
+      'a direct draw in ten mixed parts: this plant moves no water from layer to layer but by buoyancy',
+  },
 ];
