@@ -5,7 +5,7 @@
 import type { PartFigures } from '../run/parts.ts';
 import type { Result } from '../run/result.ts';
 import { Simulation } from '../run/simulation.ts';
-import { problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
+import { pathSteps, problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
 import { rowPlant, type ShowerRow } from './showers/row.ts';
 
 /** A value put at a path of the scenario file: `store.water_depth` = "30 in", `coils[0].rolls` = 2. */
@@ -38,15 +38,6 @@ export type DoJobs = (
   jobs: Job[],
   onProgress?: (done: number, of: number) => void,
 ) => Promise<(JobResult | null)[]>;
-
-/** Segments of a path: `coils[0].rolls` is coils, 0, rolls. */
-export function pathSteps(path: string): (string | number)[] {
-  const steps: (string | number)[] = [];
-  for (const [, name, index] of path.matchAll(/([^.[\]]+)|\[(\d+)\]/g)) {
-    steps.push(index === undefined ? name : Number(index));
-  }
-  return steps;
-}
 
 /**
  * A copy of a scenario with edits made; objects on the way are made where they are missing.

@@ -31,6 +31,15 @@ export function pathText(steps: readonly PropertyKey[]): string {
   return text;
 }
 
+/** The steps of a path: `coils[0].rolls` is coils, 0, rolls. The inverse of `pathText` for plain words. */
+export function pathSteps(path: string): (string | number)[] {
+  const steps: (string | number)[] = [];
+  for (const [, name, index] of path.matchAll(/([^.[\]]+)|\[(\d+)\]/g)) {
+    steps.push(index === undefined ? name : Number(index));
+  }
+  return steps;
+}
+
 /** A value of any kind, short enough for a message. Never throws. */
 export function describeValue(value: unknown): string {
   if (value === undefined) return 'nothing';
