@@ -22,7 +22,10 @@ export interface Banded {
 /** One column of a table; `key` is its words' key. */
 export interface Column {
   key: string;
-  dimension: DimensionKey | 'text' | 'money' | 'number';
+  /** 'month' counts from 1, January. */
+  dimension: DimensionKey | 'text' | 'money' | 'number' | 'month';
+  /** What the column's values are at, where columns differ by it alone: a collector's area. */
+  at?: { value: number; dimension: DimensionKey };
 }
 
 export interface Table {
@@ -63,4 +66,8 @@ export interface Answer {
   levers: Lever[];
   /** Caution keys that stand beside this answer. */
   cautions: string[];
+  /** Keys of what the answer takes for granted beside the scenario's own assumptions. */
+  taken?: string[];
+  /** Somebody stopped before all was computed: what is missing stands as null. */
+  stopped?: true;
 }
