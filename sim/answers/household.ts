@@ -33,3 +33,14 @@ const USUAL_SHOWER: Draw = {
 export function showerOf({ draws }: TapsDescription): Draw {
   return draws.find((draw) => draw.shower) ?? USUAL_SHOWER;
 }
+
+/** A usual store, where the scenario starts with one that has not been heated yet [C]. */
+const USUAL_TANK_C = 60;
+/** A store no further than this from the cold water has not been heated [K]. */
+const UNHEATED_K = 5;
+
+/** Store of one temperature that answers ask about unless told: the mean the scenario starts with, once heated [C]. */
+export function usualTank({ run }: PlantDescription, cold_C: number): number {
+  const mean_C = (run.start.bottom_C + run.start.top_C) / 2;
+  return mean_C > cold_C + UNHEATED_K ? mean_C : USUAL_TANK_C;
+}

@@ -2,11 +2,12 @@
 import type { PlantDescription } from '../../parts/description.ts';
 import type { Answer, Limit } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, type Mark, under } from '../band.ts';
-import { householdOf, showerOf } from '../household.ts';
+import { householdOf, showerOf, usualTank } from '../household.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
 import { namesake } from './candidates.ts';
 import { coilCurves, coilTables } from './coil-tables.ts';
 import { type Asked, type HouseholdCoil, householdCoil } from './household-coil.ts';
+import { ShowerBench } from './shower-bench.ts';
 
 export interface CoilQuestion extends Question {
   /** Store of one temperature; left out, the mean the scenario starts with. */
@@ -93,8 +94,8 @@ export function coilAnswer(question: CoilQuestion): Answer {
 }
 
 function askedOf(plant: PlantDescription, { tank_C, flow_m3_s }: CoilQuestion): Asked {
-  const { bottom_C, top_C } = plant.run.start;
-  const asked = { tank_C: tank_C ?? (bottom_C + top_C) / 2, shower: showerOf(householdOf(plant).taps) };
+  const shower = showerOf(householdOf(plant).taps);
+  const asked = { tank_C: tank_C ?? usualTank(plant, new ShowerBench(plant, shower).cold_C), shower };
   return flow_m3_s === undefined ? asked : { ...asked, flow_m3_s };
 }
 

@@ -1,8 +1,8 @@
 /** Showers in a row, now and after dull days, the wait for the next one, and how it feels second by second. */
-import type { CoilDescription, Draw, PlantDescription } from '../../parts/description.ts';
+import type { PlantDescription } from '../../parts/description.ts';
 import type { Answer, Limit } from '../answer.ts';
-import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, type Mark } from '../band.ts';
-import { householdCoil } from '../coil/household-coil.ts';
+import { bandsOf, doubtJobs, doubtsOf, type Mark } from '../band.ts';
+import { ShowerBench } from '../coil/shower-bench.ts';
 import { householdOf, showerOf } from '../household.ts';
 import { type DoJobs, edited, type Job, type JobDone } from '../job.ts';
 import { movesHeat } from '../matters.ts';
@@ -18,11 +18,12 @@ import {
   type WarmRow,
   warmRow,
 } from './in-a-row.ts';
-import { type RealDay, realDay } from './morning.ts';
+import { realDay } from './morning.ts';
 import { firstWarm, type Heating, recovered, recoveryJobs, type SpentRow, WAITS_S } from './recovery.ts';
 import { gapOf, MOST_DULL_DAYS } from './row.ts';
+import { type Found, kindsWith, otherFacts, rowFacts } from './showers-facts.ts';
 import { showerCurves, showerTables } from './showers-tables.ts';
-import { type Trace, traceOf } from './trace.ts';
+import { traceOf } from './trace.ts';
 
 export interface ShowersQuestion extends Question {
   doJobs: DoJobs;
@@ -36,17 +37,6 @@ const USUAL_DULL_DAYS = 3;
 /** The scenario's reader takes no more. */
 const MOST_LAYERS = 100;
 
-/** Everything found, for facts, tables and curves. */
-export interface Found {
-  plan: RowPlan & { shower: Draw };
-  coil: CoilDescription;
-  /** By number of dull days, 0 first; null where a run was left undone. */
-  rows: (WarmRow | null)[];
-  waits: Record<Heating, number | null>;
-  trace: Trace;
-  day: RealDay;
-}
-
 /** @throws RangeError for a scenario that cannot be read or has no household, or dull days out of range */
 export async function showersAnswer(question: ShowersQuestion): Promise<Answer> {
   const { plant, filled } = readQuestion(question);
@@ -58,9 +48,11 @@ export async function showersAnswer(question: ShowersQuestion): Promise<Answer> 
     );
   }
   const shower = showerOf(taps);
-  const lowest = householdCoil(plant, coil, { tank_C: plant.run.start.top_C, shower });
+  const bench = new ShowerBench(plant, shower);
+  const lowest_tank_C = bench.lowestTank();
+  const full = bench.atTank(lowest_tank_C ?? bench.boiling_C);
   const gap_s = gapOf(taps);
-  const plan = { shower, gap_s, count: countToTry(plant, shower, lowest.cold_C, gap_s) };
+  const plan = { shower, gap_s, count: countToTry(plant, shower, bench.cold_C, gap_s) };
   const doubts = doubtsOf(filled, movesHeat, question.marks);
   const heatings = heatingsOf(plant);
   const planned = MOST_DULL_DAYS + 3 + heatings.length * (WAITS_S.length + 1) + 4 * doubts.length;
@@ -88,7 +80,7 @@ export async function showersAnswer(question: ShowersQuestion): Promise<Answer> 
     key: 'showers',
     facts: bands.facts,
     headline: 'showers',
-    limit: limitOf(plant, found, lowest.full.flow_m3_s, lowest.lowest_tank_C),
+    limit: limitOf(plant, found, full.flow_m3_s, lowest_tank_C),
     tables: showerTables(found, dull),
     curves: showerCurves(found, dull),
     levers: bands.levers('showers'),
@@ -117,71 +109,6 @@ function planAt({ scenario, context }: Question, edits: Job['edits'], plan: Foun
 
 function warmAt(done: JobDone | null, plan: RowPlan): WarmRow | null {
   return done && warmRow(dayOf(done), plan);
-}
-
-const KINDS: Record<string, FactKind> = {
-  showers: { dimension: 'count', least: 0 },
-  warm_s: { dimension: 'time', least: 0 },
-  showers_dull: { dimension: 'count', least: 0 },
-  warm_dull_s: { dimension: 'time', least: 0 },
-  into_s: { dimension: 'time' },
-  dull_days: { dimension: 'count' },
-  tried: { dimension: 'count' },
-  wait_none_s: { dimension: 'time' },
-  wait_engine_s: { dimension: 'time' },
-  wait_planned_s: { dimension: 'time' },
-  warm_up_s: { dimension: 'time' },
-  hottest_tap_C: { dimension: 'temperature' },
-  slug_C: { dimension: 'temperature' },
-  steady_C: { dimension: 'temperature' },
-  again_hottest_C: { dimension: 'temperature' },
-  again_coldest_C: { dimension: 'temperature' },
-  day_showers: { dimension: 'count' },
-  day_warm_showers: { dimension: 'count' },
-  wanted_C: { dimension: 'temperature' },
-  lasts_s: { dimension: 'time' },
-  flow_m3_s: { dimension: 'flow' },
-};
-
-/** How far the row moves with twice the layers is what the computing may be off. */
-function kindsWith(base: Facts, finer: Facts): Record<string, FactKind> {
-  const off = Object.entries(finer).map(([key, value]) => {
-    const as = base[key];
-    const numerical = value === null || as === null ? 0 : Math.abs(value - as);
-    return [key, { ...KINDS[key], numerical }];
-  });
-  return { ...KINDS, ...Object.fromEntries(off) };
-}
-
-function rowFacts(now: WarmRow | null, later: WarmRow | null): Facts {
-  return {
-    showers: now?.showers ?? null,
-    warm_s: now?.warm_s ?? null,
-    showers_dull: later?.showers ?? null,
-    warm_dull_s: later?.warm_s ?? null,
-  };
-}
-
-function otherFacts({ plan, rows, waits, trace, day }: Found, dull: number): Facts {
-  return {
-    into_s: rows[0]?.into_s ?? null,
-    dull_days: dull,
-    tried: plan.count,
-    wait_none_s: waits.none,
-    wait_engine_s: waits.engine,
-    wait_planned_s: waits.planned,
-    warm_up_s: trace.wait_s,
-    hottest_tap_C: trace.peak_C,
-    slug_C: trace.slug_C,
-    steady_C: trace.steady_C,
-    again_hottest_C: trace.again_peak_C,
-    again_coldest_C: trace.again_low_C,
-    day_showers: day.showers,
-    day_warm_showers: day.warm_showers,
-    wanted_C: plan.shower.wanted_C,
-    lasts_s: plan.shower.duration_s,
-    flow_m3_s: plan.shower.flow_m3_s,
-  };
 }
 
 /** Ways the store may be heated while one waits. */

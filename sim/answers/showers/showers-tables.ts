@@ -1,6 +1,6 @@
 /** Tables and curves of the showers' answer. */
 import type { Column, Curve, Table } from '../answer.ts';
-import type { Found } from './showers-answer.ts';
+import type { Found } from './showers-facts.ts';
 
 const TEMPERATURE = 'temperature';
 
