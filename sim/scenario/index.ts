@@ -5,6 +5,7 @@ export type { Band, Field, Grade } from './field.ts';
 export { SCENARIO_FORMAT, SCENARIO_VERSION, type Scenario } from './fields/index.ts';
 export type { FilledDefault } from './fill.ts';
 export { migrate } from './migrate.ts';
+export * from './outline/index.ts';
 export { type Note, type Problem, pathSteps, problemLine } from './problem.ts';
 export { parseScenarioText, type ReadContext, type ReadScenario, readScenario } from './read.ts';
 export { scenarioJsonSchema } from './scenario-schema.ts';

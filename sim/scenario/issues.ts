@@ -43,7 +43,7 @@ function unknownKey(steps: readonly PropertyKey[], key: string, root: GroupField
 }
 
 /** What a field wants, in words, for a value that is of the wrong kind, out of range or missing. */
-function expectation(field: Field | Discriminator, value: unknown): { expected: string; fix: string } {
+export function expectation(field: Field | Discriminator, value: unknown): { expected: string; fix: string } {
   const missing = value === undefined;
   switch (field.kind) {
     case 'word': {

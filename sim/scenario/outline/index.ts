@@ -1,0 +1,12 @@
+/** A part of a file as a tree to fill in, and the edits that filling in makes. */
+export { adding, type Change, type Changes, deciding, describing, entering, removing } from './changes.ts';
+export {
+  type EntryField,
+  type OutlineEntry,
+  type OutlineGroup,
+  type OutlineList,
+  type OutlineNode,
+  outlineOf,
+} from './outline.ts';
+export type { Assumed } from './place.ts';
+export { type EntryRead, readEntry } from './read-entry.ts';
