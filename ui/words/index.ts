@@ -7,3 +7,4 @@ export * from './events.ts';
 export * from './figures.ts';
 export * from './ledger.ts';
 export * from './speak.ts';
+export * from './units.ts';

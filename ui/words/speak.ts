@@ -1,5 +1,6 @@
 /** Numbers in the reader's units, for sentences. */
-import { formatQuantity, type UnitSystem } from '../../sim/index.ts';
+import type { DimensionKey, UnitSystem } from '../../sim/index.ts';
+import { quantityText, type Units } from './units.ts';
 
 export type { UnitSystem };
 
@@ -17,9 +18,9 @@ export interface Speak {
 }
 
 /** `plain` keeps the units to ASCII. */
-export function speakIn(system: UnitSystem, { plain = false } = {}): Speak {
-  const inUnits = (dimension: Parameters<typeof formatQuantity>[1]) => (value: number) =>
-    formatQuantity(value, dimension, system, { plain });
+export function speakIn(units: Units, { plain = false } = {}): Speak {
+  const inUnits = (dimension: DimensionKey) => (value: number) =>
+    quantityText(value, dimension, units, { plain });
   return {
     temperature: inUnits('temperature'),
     time: inUnits('time'),

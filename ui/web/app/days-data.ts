@@ -1,6 +1,6 @@
 /** A result as the charts of the Days panel want it: in the reader's units, by height, in and out. */
 import type { Result, Series } from '../../../sim/index.ts';
-import { storeWords, type UnitSystem } from '../../words/index.ts';
+import { storeWords, type Units } from '../../words/index.ts';
 import type { TimeSpan } from '../charts/frame.ts';
 import type { HeatData } from '../charts/heat-chart.ts';
 import type { FieldData } from '../charts/height-field.ts';
@@ -22,7 +22,7 @@ export interface DaysData {
 /** Comfortable at a tap: where the field's colours turn when nobody draws and nothing is wanted. */
 const comfortable_C = 40;
 
-export function daysData({ series, days }: Result, system: UnitSystem): DaysData {
+export function daysData({ series, days }: Result, system: Units): DaysData {
   const units = screenUnits(system);
   const { time_s } = series;
   const layerValues = convert(series.layer_C, units.temperature);

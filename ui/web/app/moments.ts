@@ -1,6 +1,6 @@
 /** What the store and its neighbours did at one sample, in words; and the times a cursor steps through. */
 import type { Result, Series } from '../../../sim/index.ts';
-import { momentWords, storeWords, type UnitSystem } from '../../words/index.ts';
+import { momentWords, storeWords, type Units } from '../../words/index.ts';
 import { coldSpans, heatAt, layerAt, streamsOf } from './days-data.ts';
 import type { Shown } from './page-state.ts';
 import { pageWords, weekdayWords } from './page-words.ts';
@@ -63,7 +63,7 @@ export function sampleAfterKey({ time_s, interval_s }: Series, sample: number, k
 const scalds_C = 48.9;
 
 /** Everything the charts show at one sample, as text with units. */
-export function readout({ result }: Shown, sample: number, system: UnitSystem): ReadoutGroup[] {
+export function readout({ result }: Shown, sample: number, system: Units): ReadoutGroup[] {
   const { series } = result;
   const channel = (name: string) => series.channels[name]?.[sample] ?? Number.NaN;
   const row = (label: string, key: string, value: number, swatch: string | null = null): ReadoutRow[] =>

@@ -1,6 +1,6 @@
 /** What the page knows: what was chosen, what is running, what came of it. All of it lives in the browser's memory. */
 import type { Result } from '../../../sim/index.ts';
-import type { Trouble, UnitSystem } from '../../words/index.ts';
+import type { Trouble, Units } from '../../words/index.ts';
 
 export interface Choice {
   /** Id in the catalogue. */
@@ -22,7 +22,7 @@ export interface Shown {
 
 export interface PageState {
   choice: Choice;
-  units: UnitSystem;
+  units: Units;
   /** Share of the run that is done; null when nothing runs. */
   progress: number | null;
   /** Why the choice could not be run; empty when it was. */

@@ -1,5 +1,5 @@
 /** What a person can do on the page, as plain functions over the store and the runner. */
-import type { UnitSystem } from '../../words/index.ts';
+import type { Units } from '../../words/index.ts';
 import type { Report } from '../worker/protocol.ts';
 import type { Runner } from '../worker/runner.ts';
 import { type CatalogueEntry, openingScenario } from './catalogue.ts';
@@ -14,7 +14,7 @@ export interface Page {
   chooseScenario(id: string): void;
   /** Runs the chosen scenario over another span. */
   chooseSpan(span: Partial<Pick<Choice, 'from' | 'days'>>): void;
-  chooseUnits(units: UnitSystem): void;
+  chooseUnits(units: Units): void;
   stop(): void;
 }
 

@@ -1,6 +1,6 @@
 /** Numbers as the page shows them: whole axes in one unit, single values as text with the unit that suits them. */
-import { type DimensionKey, dimensions, formatQuantity, fromSI, glossary } from '../../../sim/index.ts';
-import type { UnitSystem } from '../../words/index.ts';
+import { type DimensionKey, dimensions, fromSI, glossary } from '../../../sim/index.ts';
+import { bothPowers, quantityText, systemOf, type Units } from '../../words/index.ts';
 
 /** A unit that a chart's axis is drawn in. */
 export interface ScreenUnit {
@@ -11,18 +11,13 @@ export interface ScreenUnit {
   text: (value: number) => string;
 }
 
-export function screenUnits(system: UnitSystem): Record<'temperature' | 'power' | 'length', ScreenUnit> {
-  return system === 'US'
-    ? {
-        temperature: unit('temperature', 'F', '°F'),
-        power: unit('power', 'kBtu/h', 'kBtu/h', 1),
-        length: unit('length', 'in', 'in'),
-      }
-    : {
-        temperature: unit('temperature', 'C', '°C'),
-        power: unit('power', 'kW', 'kW', 1),
-        length: unit('length', 'cm', 'cm'),
-      };
+export function screenUnits(units: Units): Record<'temperature' | 'power' | 'length', ScreenUnit> {
+  const US = (dimension: DimensionKey) => systemOf(units, dimension) === 'US';
+  return {
+    temperature: US('temperature') ? unit('temperature', 'F', '°F') : unit('temperature', 'C', '°C'),
+    power: US('power') ? unit('power', 'kBtu/h', 'kBtu/h', 1) : unit('power', 'kW', 'kW', 1),
+    length: US('length') ? unit('length', 'in', 'in') : unit('length', 'cm', 'cm'),
+  };
 }
 
 function unit(dimension: DimensionKey, name: string, symbol: string, digits = 0): ScreenUnit {
@@ -43,12 +38,12 @@ export function plainNumber(value: number, digits = 2): string {
 const entries = new Map(glossary.map((entry) => [entry.key, entry]));
 
 /** A value of the glossary's `key` in the reader's units. */
-export function quantityWords(key: string, value: number, system: UnitSystem): string {
+export function quantityWords(key: string, value: number, units: Units): string {
   const entry = entries.get(key);
-  return entry ? formatQuantity(value, entry.dimension, system) : plainNumber(value);
+  return entry ? quantityText(value, entry.dimension, units) : plainNumber(value);
 }
 
-/** A power to the whole watt: what numerics leave over of nothing is nothing. */
-export function powerWords(value_W: number, system: UnitSystem): string {
-  return formatQuantity(Math.round(value_W), 'power', system);
+/** A power to the whole watt, in both its units: what numerics leave over of nothing is nothing. */
+export function powerWords(value_W: number, units: Units): string {
+  return bothPowers(Math.round(value_W), units);
 }

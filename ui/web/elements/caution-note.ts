@@ -7,10 +7,10 @@ import {
   licensedWords,
   severityWords,
   speakIn,
-  type UnitSystem,
+  type Units,
 } from '../../words/index.ts';
 
-export function cautionNote(caution: Caution, units: UnitSystem): TemplateResult {
+export function cautionNote(caution: Caution, units: Units): TemplateResult {
   // A caution without words is still better shown by its bare name than dropped.
   if (!isCaution(caution.key)) {
     return html`<div id=${cautionId(caution)} class="caution ${caution.severity}">

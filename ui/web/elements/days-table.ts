@@ -1,13 +1,13 @@
 /** The Days panel for those who rather read rows, or have them read. */
 import { html, type TemplateResult } from 'lit';
-import { momentWords, storeWords, type UnitSystem } from '../../words/index.ts';
+import { momentWords, storeWords, type Units } from '../../words/index.ts';
 import { streamsOf } from '../app/days-data.ts';
 import { daysTable } from '../app/days-table.ts';
 import type { Shown } from '../app/page-state.ts';
 import { pageWords, weekdayWords } from '../app/page-words.ts';
 import { powerWords, quantityWords } from '../app/screen-units.ts';
 
-export function daysTableView({ result, firstWeekday }: Shown, units: UnitSystem): TemplateResult {
+export function daysTableView({ result, firstWeekday }: Shown, units: Units): TemplateResult {
   const streams = streamsOf(result.series);
   const { step_s, rows } = daysTable(result.series, result.days);
   const temperature = (value_C: number) => quantityWords('outlet_C', value_C, units);

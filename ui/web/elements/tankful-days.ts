@@ -1,7 +1,7 @@
 /** The Days panel: three charts over one time axis, one cursor through all of them, its values in words. */
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import type { UnitSystem } from '../../words/index.ts';
+import type { Units } from '../../words/index.ts';
 import { type DaysData, daysData } from '../app/days-data.ts';
 import { firstSample, momentTitle, readout, sampleAfterKey, sampleAt } from '../app/moments.ts';
 import type { Shown } from '../app/page-state.ts';
@@ -19,7 +19,7 @@ const announceAfter_ms = 500;
 @customElement('tankful-days')
 export class TankfulDays extends LightElement {
   @property({ attribute: false }) shown!: Shown;
-  @property({ attribute: false }) units: UnitSystem = 'US';
+  @property({ attribute: false }) units: Units = 'US';
 
   @query('.plots') private plots!: HTMLElement;
   @query('canvas') private canvas!: HTMLCanvasElement | null;

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Result } from '../../../sim/index.ts';
-import { type FigureKey, figureGroups, figureWords, type UnitSystem } from '../../words/index.ts';
+import { type FigureKey, figureGroups, figureWords, type Units } from '../../words/index.ts';
 import { pageWords } from '../app/page-words.ts';
 import { quantityWords } from '../app/screen-units.ts';
 import { cautionNote } from './caution-note.ts';
@@ -13,7 +13,7 @@ type Group = keyof typeof figureGroups;
 @customElement('tankful-figures')
 export class TankfulFigures extends LightElement {
   @property({ attribute: false }) result!: Result;
-  @property({ attribute: false }) units: UnitSystem = 'US';
+  @property({ attribute: false }) units: Units = 'US';
 
   override render(): TemplateResult {
     const groups = (Object.keys(figureGroups) as Group[])

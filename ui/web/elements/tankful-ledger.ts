@@ -1,8 +1,14 @@
 /** Where the heat goes: each path's energy, what stayed in the store, and what the sum leaves over. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { formatQuantity, type Ledger, type LedgerPath } from '../../../sim/index.ts';
-import { ledgerSideWords, ledgerTotalWords, ledgerWords, type UnitSystem } from '../../words/index.ts';
+import type { Ledger, LedgerPath } from '../../../sim/index.ts';
+import {
+  ledgerSideWords,
+  ledgerTotalWords,
+  ledgerWords,
+  quantityText,
+  type Units,
+} from '../../words/index.ts';
 import { pageWords } from '../app/page-words.ts';
 import { LightElement } from './light-element.ts';
 
@@ -14,7 +20,7 @@ const leastResidual_percent = 0.0001;
 @customElement('tankful-ledger')
 export class TankfulLedger extends LightElement {
   @property({ attribute: false }) ledger!: Ledger;
-  @property({ attribute: false }) units: UnitSystem = 'US';
+  @property({ attribute: false }) units: Units = 'US';
 
   override render(): TemplateResult {
     const { stored_change_J, residual_percent } = this.ledger;
@@ -76,7 +82,7 @@ export class TankfulLedger extends LightElement {
     const long = Math.min(100, Math.abs(100 * share));
     return html`<tr class=${name}>
       <th scope="row">${words}</th>
-      <td>${formatQuantity(energy_J, 'energy', this.units)}</td>
+      <td>${quantityText(energy_J, 'energy', this.units)}</td>
       <td>${(100 * share).toFixed(1)} %</td>
       <td class="bar" aria-hidden="true"><span style="width:${long.toFixed(1)}%"></span></td>
     </tr>`;

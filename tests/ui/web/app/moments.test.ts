@@ -64,7 +64,7 @@ describe('the readout', () => {
     expect(text('SI')).toEqual(
       expect.arrayContaining([
         expect.stringMatching(/^top 50(\.0)? °C$/),
-        expect.stringMatching(/^engine 4(\.0+)? kW$/),
+        expect.stringMatching(/^engine 4(\.0+)? kW \(13\.6 kBtu\/h\)$/),
         expect.stringMatching(/^at the tap 30(\.0)? °C$/),
       ]),
     );
