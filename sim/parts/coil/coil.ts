@@ -51,9 +51,9 @@ export class Coil {
   /** Deviation of the liquid from its layer at the last stop, by section [K], and when that was. */
   #deviation: Float64Array;
   #stopped_s = Number.NEGATIVE_INFINITY;
-  /** How it comes to rest from there: time constant [s], and how far the metal follows. */
-  #settling_s = 1;
-  #metalFollowsStill = 0.5;
+  /** How each section comes to rest from there: time constant [s], and how far its metal follows. */
+  #settling_s: Float64Array;
+  #metalFollowsStill: Float64Array;
   /** Deviation left at the present start, by section [K]. */
   #left: Float64Array;
 
@@ -70,8 +70,11 @@ export class Coil {
     this.films = new Films(description, inside, water);
     this.#march = new March(this.films, inside);
     this.course = courseOf(description, store);
-    this.#deviation = new Float64Array(this.course.layer.length);
-    this.#left = new Float64Array(this.course.layer.length);
+    const sections = () => new Float64Array(this.course.layer.length);
+    this.#deviation = sections();
+    this.#left = sections();
+    this.#settling_s = sections();
+    this.#metalFollowsStill = sections();
     const { tube } = description;
     const total = this.course.length_m * this.course.paths;
     const bore = (Math.PI / 4) * tube.inside_diameter_m ** 2;
@@ -90,8 +93,11 @@ export class Coil {
   /** Lays the coil anew when the water level has moved. */
   layAnew(store: StoreGeometry): void {
     this.course = courseOf(this.description, store);
-    this.#deviation = new Float64Array(this.course.layer.length);
-    this.#left = new Float64Array(this.course.layer.length);
+    const sections = () => new Float64Array(this.course.layer.length);
+    this.#deviation = sections();
+    this.#left = sections();
+    this.#settling_s = sections();
+    this.#metalFollowsStill = sections();
   }
 
   /** Energy of content and metal [J, 0 at 0 C] when at rest with the layers. */
@@ -213,13 +219,13 @@ export class Coil {
     layer_C: Float64Array,
     exchange: (layer: number, energy_J: number) => void,
   ): void {
-    const undone = Math.exp(-(t - this.#stopped_s) / this.#settling_s);
     // Liquid that starts to move takes up the metal's share anew.
     const moving = this.#moving_J_K;
-    const still = this.#liquid_J_K + this.#metalFollowsStill * this.#metal_J_K;
-    const kept = undone > 0.01 ? undone * Math.min(1, still / moving) : 0;
     let held_J = 0;
     for (let j = 0; j < this.#left.length; j++) {
+      const undone = Math.exp(-(t - this.#stopped_s) / this.#settling_s[j]);
+      const still = this.#liquid_J_K + this.#metalFollowsStill[j] * this.#metal_J_K;
+      const kept = undone > 0.01 ? undone * Math.min(1, still / moving) : 0;
       this.#left[j] = kept * this.#deviation[j];
       held_J += this.#share(j) * this.#left[j] * moving;
     }
@@ -272,20 +278,15 @@ export class Coil {
     }
   }
 
-  /** How the present deviation will come to rest: halfway there, at the coil's mean. */
+  /** How each section's present deviation will come to rest, by the films halfway there. */
   #foreseeRest(layer_C: Float64Array): void {
-    const { layer, length_m, paths, dry } = this.course;
-    if (!(dry < 1)) return;
-    let water = 0;
-    let lead = 0;
+    const { layer, length_m, paths } = this.course;
     for (let j = 0; j < layer.length; j++) {
-      water += (this.#share(j) * layer_C[layer[j]]) / (1 - dry);
-      lead += (this.#share(j) * this.#deviation[j]) / (1 - dry);
+      const rest = restOf(this.films, this.inside, layer_C[layer[j]], this.#deviation[j] / 2);
+      const capacity = this.#liquid_J_K + rest.metal_follows * this.#metal_J_K;
+      this.#metalFollowsStill[j] = rest.metal_follows;
+      this.#settling_s[j] = (capacity / (length_m * paths)) * rest.resistance_mK_W;
     }
-    const rest = restOf(this.films, this.inside, water, lead / 2);
-    const capacity = this.#liquid_J_K + rest.metal_follows * this.#metal_J_K;
-    this.#metalFollowsStill = rest.metal_follows;
-    this.#settling_s = (capacity / (length_m * paths)) * rest.resistance_mK_W;
   }
 
   #share(section: number): number {

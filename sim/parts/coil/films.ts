@@ -5,7 +5,7 @@
  */
 import { coilCurvature, coilNusselt } from '../../physics/coil-inside.ts';
 import type { CoilDescription } from '../description.ts';
-import { type Liquid, lookUp, TABLE_SIZE } from '../liquid.ts';
+import { type Liquid, lookUp, placeIn, TABLE_SIZE, valueAt } from '../liquid.ts';
 import { outsideFilmCoefficients } from './outside-table.ts';
 
 /** Flow grid of the inside film: mass flow per path, 24 points a decade from 1e-4 kg/s. */
@@ -68,11 +68,21 @@ export class Films {
     return lookUp(this.#inside.prandtl14, bulk_C) / lookUp(this.#inside.prandtl14, wall_C);
   }
 
+  /** Inside film per metre [W/(m K)] at the flow set, a bulk temperature and the temperature of the bore's wall [C]. */
+  corrected(bulk_C: number, wall_C: number): number {
+    const { prandtl14 } = this.#inside;
+    const place = placeIn(bulk_C);
+    const low = valueAt(this.#low, place);
+    const h = low + this.#between * (valueAt(this.#high, place) - low);
+    return (h * valueAt(prandtl14, place)) / valueAt(prandtl14, placeIn(wall_C));
+  }
+
   /** Outside film per metre [W/(m K)] between still water and the tube's outer wall, both [C]. */
   outside(water_C: number, wall_C: number): number {
-    const film = (water_C + wall_C) / 2;
-    const lift = Math.abs(lookUp(this.#water.density, wall_C) - lookUp(this.#water.density, water_C));
-    const root = lookUp(this.#a, film) + lookUp(this.#b, film) * Math.cbrt(Math.sqrt(lift));
+    const { density } = this.#water;
+    const lift = Math.abs(valueAt(density, placeIn(wall_C)) - valueAt(density, placeIn(water_C)));
+    const film = placeIn((water_C + wall_C) / 2);
+    const root = valueAt(this.#a, film) + valueAt(this.#b, film) * Math.cbrt(Math.sqrt(lift));
     return root * root * this.#outsideArea;
   }
 

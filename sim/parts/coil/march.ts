@@ -2,7 +2,7 @@
  * Steady flow along a coil, section by section: inside film, wall and fouling, outside film, with the wall's
  * temperature solved at each section.
  */
-import { type Liquid, lookUp, REFERENCE_HEAT_CAPACITY } from '../liquid.ts';
+import { type Liquid, placeIn, REFERENCE_HEAT_CAPACITY, valueAt } from '../liquid.ts';
 import type { Course } from './course.ts';
 import type { Films } from './films.ts';
 
@@ -37,28 +37,30 @@ export class March {
     const { heat_capacity, enthalpy } = this.#inside;
     const perPath = flow_kg_s / paths;
     this.#films.setFlow(perPath);
+    const charge = flow_kg_s * REFERENCE_HEAT_CAPACITY;
     let t = entry_C;
-    let x = lookUp(enthalpy, t);
+    let place = placeIn(t);
+    let x = valueAt(enthalpy, place);
     // Only first guesses, for the first section; each section then starts from its neighbour's.
     this.#conductance = 10;
     this.outsideShare = 0.45;
     let given = 0;
     for (let j = 0; j < layer.length; j++) {
-      const a = Math.max(starts[j], from);
-      const b = Math.min(ends[j], to);
+      const a = starts[j] > from ? starts[j] : from;
+      const b = ends[j] < to ? ends[j] : to;
       if (b <= a) continue;
       const water = layer_C[layer[j]];
       const lead = t - water;
       if (lead < 1e-9 && lead > -1e-9) continue;
-      const length = (b - a) * length_m;
-      const capacity = perPath * lookUp(heat_capacity, t);
-      const mean = water + lead / (1 + (0.5 * this.#conductance * length) / capacity);
+      const perCapacity = ((b - a) * length_m) / (perPath * valueAt(heat_capacity, place));
+      const mean = water + lead / (1 + 0.5 * this.#conductance * perCapacity);
       this.cross(mean, water);
       if (j === 0) this.cross(mean, water);
-      t = water + lead * Math.exp((-this.#conductance * length) / capacity);
-      const left = lookUp(enthalpy, t);
+      t = water + lead * Math.exp(-this.#conductance * perCapacity);
+      place = placeIn(t);
+      const left = valueAt(enthalpy, place);
       if (heat) {
-        const part = flow_kg_s * REFERENCE_HEAT_CAPACITY * (x - left);
+        const part = charge * (x - left);
         heat[layer[j]] += part;
         given += part;
       }
@@ -75,14 +77,16 @@ export class March {
    */
   cross(liquid_C: number, water_C: number): void {
     const films = this.#films;
+    const wall = films.wall_mK_W;
     const lead = liquid_C - water_C;
     const outer = water_C + lead * this.outsideShare;
-    const outside = 1 / films.outside(water_C, outer);
+    const outside = films.outside(water_C, outer);
     // The bore's wall is warmer than the outer wall by the wall's own share.
-    const bore = outer + lead * films.wall_mK_W * this.#conductance;
-    const inside = 1 / (films.inside(liquid_C) * films.wallCorrection(liquid_C, bore));
-    const total = inside + films.wall_mK_W + outside;
-    this.outsideShare = outside / total;
-    this.#conductance = 1 / total;
+    const bore = outer + lead * wall * this.#conductance;
+    const inside = films.corrected(liquid_C, bore);
+    // Series of 1/inside, wall and 1/outside, with one division.
+    const share = inside / (inside + outside + wall * inside * outside);
+    this.outsideShare = share;
+    this.#conductance = share * outside;
   }
 }
