@@ -22,8 +22,8 @@ describe('mixed units', () => {
 describe('a heat flow', () => {
   it('stands in kilowatts and British thermal units, the reader’s own first', () => {
     // 1 kW = 3412.14 Btu/h
-    expect(bothPowers(2000, 'SI')).toBe('2 kW (6.82 kBtu/h)');
-    expect(bothPowers(2000, 'mixed')).toBe('2 kW (6.82 kBtu/h)');
-    expect(bothPowers(2000, 'US')).toBe('6.82 kBtu/h (2 kW)');
+    expect(bothPowers(4000, 'SI')).toBe('4 kW (13.6 kBtu/h)');
+    expect(bothPowers(4000, 'mixed')).toBe('4 kW (13.6 kBtu/h)');
+    expect(bothPowers(4000, 'US')).toBe('13.6 kBtu/h (4 kW)');
   });
 });
