@@ -1,0 +1,11 @@
+/** The scaled drawing's share of the simulation: pure geometry, and edits of the file. */
+export {
+  drawnWidth,
+  type SectionFacts,
+  sectionFacts,
+  waterMass,
+  waterVolume,
+} from './facts.ts';
+export { gripEdits } from './grip-edits.ts';
+export { type Face, type Grip, type GripRange, gripRange, gripsOf, moved } from './grips.ts';
+export { type Crossing, crossingsOf, type Misfit, misfitOf, windingTurns, woundTop } from './turns.ts';
