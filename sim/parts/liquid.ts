@@ -75,11 +75,23 @@ function tabulate(fluid: Fluid): Liquid {
 
 /** Value of a table at temperature t [C]; held at the ends. */
 export function lookUp(table: Float64Array, t: number): number {
+  return valueAt(table, placeIn(t));
+}
+
+/** The last place a value can be read between two entries. */
+const LAST_PLACE = TABLE_SIZE - 1 - 1e-9;
+
+/** Place of a temperature [C] in every table, held at the ends: found once where several values are read. */
+export function placeIn(t: number): number {
   const s = t - TABLE_START;
-  if (!(s > 0)) return table[0];
-  if (s >= TABLE_SIZE - 1) return table[TABLE_SIZE - 1];
-  const i = s | 0;
-  return table[i] + (s - i) * (table[i + 1] - table[i]);
+  return s > 0 ? (s < LAST_PLACE ? s : LAST_PLACE) : 0;
+}
+
+/** Value of a table at a place from `placeIn`. */
+export function valueAt(table: Float64Array, place: number): number {
+  const i = place | 0;
+  const v = table[i];
+  return v + (place - i) * (table[i + 1] - v);
 }
 
 /**
