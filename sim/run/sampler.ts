@@ -8,8 +8,11 @@ const WATER = { kind: 'water', mass_share: 0 } as const;
 /** With samples this close, an outlet temperature is read at the instant; further apart it is the mean of what flowed [s]. */
 const INSTANT_BELOW = 30;
 
-/** Channels that are the mean rate of an integral. */
-const RATES: [channel: string, integrals: (PathKey | AmountKey)[]][] = [
+/**
+ * Channels that are the mean rate of integrals. With `stored_W` they hold every path of the ledger, so that the
+ * balance can be drawn up over any stretch of the run.
+ */
+const RATES: [channel: string, integrals: PathKey[], less?: PathKey][] = [
   ['engine_W', ['engine_to_store']],
   ['collector_W', ['collector_to_store']],
   ['household_W', ['household_heat']],
@@ -18,6 +21,14 @@ const RATES: [channel: string, integrals: (PathKey | AmountKey)[]][] = [
   ['radiator_W', ['radiator_to_air']],
   ['fuel_W', ['fuel_to_coolant']],
   ['backup_W', ['backup_to_water']],
+  ['engine_loss_W', ['block_to_air', 'engine_pipes_to_air']],
+  ['standby_W', ['standby_to_engine']],
+  ['absorbed_W', ['sun_to_collector']],
+  ['collector_loss_W', ['collector_pipes_to_air']],
+  ['night_W', ['night_to_collector']],
+  ['make_up_W', ['make_up_water']],
+  ['taps_W', ['household_to_taps'], 'household_cold_in'],
+  ['tap_pipe_W', ['tap_pipe_to_air']],
 ];
 
 export class Sampler {
@@ -27,19 +38,24 @@ export class Sampler {
   #next = 0;
   #opening = 0;
   #before: number[];
+  #energyBefore_J: number;
   readonly #ranCold: () => number;
   #ranColdBefore = 0;
 
-  /** @param ranCold time for which draws have run cold so far [s] */
-  constructor(plant: Plant, initial: number[], ranCold: () => number) {
+  /**
+   * @param ranCold time for which draws have run cold so far [s]
+   * @param from_s time of the first sample; rates are known from the second on
+   */
+  constructor(plant: Plant, initial: number[], ranCold: () => number, from_s = 0) {
     this.#plant = plant;
     this.#ranCold = ranCold;
     this.#before = initial.slice();
+    this.#energyBefore_J = plant.energy(initial);
     const { run } = plant.description;
-    const samples = Math.floor((run.days * 86_400) / run.interval_s + 1e-9) + 1;
+    const samples = Math.floor((run.days * 86_400 - from_s) / run.interval_s + 1e-9) + 1;
     const channel = () => new Float32Array(samples);
     this.#channels = Object.fromEntries(RATES.map(([key]) => [key, channel()]));
-    const states = ['hot_flow_m3_s', 'mixed_flow_m3_s', 'cold_C', 'air_C', 'level_m'];
+    const states = ['stored_W', 'hot_flow_m3_s', 'mixed_flow_m3_s', 'cold_C', 'air_C', 'level_m'];
     if (plant.taps) states.push('outlet_C', 'wanted_C', 'coil_outlet_C', 'hot_line_C', 'ran_cold_s');
     if (plant.engine) states.push('engine_C');
     if (plant.collector) states.push('collector_C', 'sun_W_m2');
@@ -47,7 +63,7 @@ export class Sampler {
     const { layers, geometry } = plant.store;
     this.series = {
       interval_s: run.interval_s,
-      time_s: Float64Array.from({ length: samples }, (_, i) => i * run.interval_s),
+      time_s: Float64Array.from({ length: samples }, (_, i) => from_s + i * run.interval_s),
       layers,
       height_m: geometry.middle_m.slice(),
       layer_C: new Float32Array(samples * layers),
@@ -70,12 +86,15 @@ export class Sampler {
     if (drawing) evaluate();
     else plant.store.prepare(y);
     plant.store.record(y, this.series.layer_C, i * this.series.layers);
-    for (const [key, integrals] of RATES) {
-      let sum = 0;
-      for (const integral of integrals) sum += y[placeOf[integral]] - this.#before[placeOf[integral]];
+    const change = (key: PathKey | AmountKey) => y[placeOf[key]] - this.#before[placeOf[key]];
+    for (const [key, integrals, less] of RATES) {
+      let sum = less ? -change(less) : 0;
+      for (const integral of integrals) sum += change(integral);
       ch[key][i] = i === 0 ? 0 : sum / seconds;
     }
-    const change = (key: PathKey | AmountKey) => y[placeOf[key]] - this.#before[placeOf[key]];
+    const energy_J = plant.energy(y);
+    ch.stored_W[i] = i === 0 ? 0 : (energy_J - this.#energyBefore_J) / seconds;
+    this.#energyBefore_J = energy_J;
     const mixed = change('mixed_kg');
     ch.mixed_flow_m3_s[i] = i === 0 ? 0 : mixed / seconds / 1000;
     ch.hot_flow_m3_s[i] = i === 0 ? 0 : change('coil_kg') / seconds / 1000;

@@ -51,9 +51,10 @@ export class Simulation {
 
   /**
    * @param parts days of the run on which a new part begins, of which `parts` tells the figures
+   * @param sampledFrom_s the series begins here, as for a close look at a stretch
    * @throws IntegrationError, RangeError on a description that `readScenario` would not have let through
    */
-  constructor(description: PlantDescription, parts: readonly number[] = []) {
+  constructor(description: PlantDescription, parts: readonly number[] = [], sampledFrom_s = 0) {
     this.plant = new Plant(description);
     const { layout } = this.plant;
     this.#y = layout.initial();
@@ -73,7 +74,12 @@ export class Simulation {
     this.#startEnergy_J = this.plant.energy(this.#y);
     this.#tally = new Tally(this.plant);
     this.#parts = new Parts(this.plant, parts, this.#y);
-    this.#sampler = new Sampler(this.plant, this.#y, () => this.#tally.coldShower_s + this.#tally.coldDraw_s);
+    this.#sampler = new Sampler(
+      this.plant,
+      this.#y,
+      () => this.#tally.coldShower_s + this.#tally.coldDraw_s,
+      sampledFrom_s,
+    );
     this.#watches = watches(this.plant);
   }
 
