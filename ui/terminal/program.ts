@@ -10,7 +10,7 @@ import type { Terminal } from './terminal.ts';
 import { harmless } from './text.ts';
 
 /** Runs one command line (without node and the program's name) and gives the exit code. Never throws. */
-export function runProgram(words: readonly string[], terminal: Terminal): number {
+export async function runProgram(words: readonly string[], terminal: Terminal): Promise<number> {
   const program = new Command('tankful')
     .description(packageJson.description)
     .version(packageJson.version)
@@ -26,7 +26,7 @@ export function runProgram(words: readonly string[], terminal: Terminal): number
   checkCommand(program, terminal);
   schemaCommand(program, terminal);
   try {
-    program.parse(words, { from: 'user' });
+    await program.parseAsync(words, { from: 'user' });
     return exitCodes.fine;
   } catch (error) {
     return exitCodeOf(error, terminal);

@@ -1,4 +1,6 @@
 /** What a command may use of the world; tests hand in their own. */
+import type { ReadContext, Scenario } from '../../sim/index.ts';
+import { openPool, type Pool, workersIn } from './pool.ts';
 import { type Screen, screenOf } from './screen.ts';
 
 export interface Terminal {
@@ -9,6 +11,7 @@ export interface Terminal {
   /** Whether progress may be drawn over itself on standard error. */
   errIsTerminal: boolean;
   now_s: () => number;
+  openPool: (scenario: Scenario, context: ReadContext) => Pool;
 }
 
 export function processTerminal(): Terminal {
@@ -20,5 +23,6 @@ export function processTerminal(): Terminal {
       screenOf({ columns: stdout.columns, isTerminal: Boolean(stdout.isTTY), env, platform }, plain),
     errIsTerminal: Boolean(stderr.isTTY),
     now_s: () => performance.now() / 1000,
+    openPool: (scenario, context) => openPool(scenario, context, workersIn(env)),
   };
 }

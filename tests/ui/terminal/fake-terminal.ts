@@ -1,4 +1,5 @@
 /** A terminal that only remembers what was written. */
+import { doHere } from '../../../sim/index.ts';
 import { runProgram } from '../../../ui/terminal/program.ts';
 import type { Screen } from '../../../ui/terminal/screen.ts';
 import type { Terminal } from '../../../ui/terminal/terminal.ts';
@@ -27,6 +28,11 @@ export function fakeTerminal({ errIsTerminal = false, tick_s = 0 } = {}): Writte
     },
     screen: (plain): Screen => ({ width: 80, unicode: !plain, colour: false }),
     errIsTerminal,
+    openPool: (scenario, context) => ({
+      doJobs: doHere(scenario, context),
+      stopped: false,
+      close: async () => {},
+    }),
     now_s: () => {
       now_s += tick_s;
       return now_s;
@@ -34,7 +40,7 @@ export function fakeTerminal({ errIsTerminal = false, tick_s = 0 } = {}): Writte
   };
 }
 
-export function tankful(...words: string[]): Outcome {
+export async function tankful(...words: string[]): Promise<Outcome> {
   const terminal = fakeTerminal();
-  return { code: runProgram(words, terminal), ...terminal.written };
+  return { code: await runProgram(words, terminal), ...terminal.written };
 }

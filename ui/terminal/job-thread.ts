@@ -1,0 +1,28 @@
+/** A thread that does runs: what it is started with, and how it answers. */
+import { parentPort } from 'node:worker_threads';
+import { doJob, type Job, type JobResult, type ReadContext, type Scenario } from '../../sim/index.ts';
+
+const MARK = 'tankful: runs';
+
+/** What a thread is started with; the mark tells it from a thread that somebody else started from this file. */
+export interface JobThreadData {
+  mark: typeof MARK;
+  scenario: Scenario;
+  context: ReadContext;
+}
+
+export function jobThreadData(scenario: Scenario, context: ReadContext): JobThreadData {
+  return { mark: MARK, scenario, context };
+}
+
+export function isJobThread(data: unknown): data is JobThreadData {
+  return typeof data === 'object' && data !== null && 'mark' in data && data.mark === MARK;
+}
+
+/** Does one run after the other, as they are asked for. */
+export function serveJobs({ scenario, context }: JobThreadData): void {
+  parentPort?.on('message', (job: Job) => {
+    const result: JobResult = doJob(scenario, job, context);
+    parentPort?.postMessage(result);
+  });
+}
