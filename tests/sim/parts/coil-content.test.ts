@@ -33,21 +33,21 @@ const stores: Record<string, (height_m: number) => number> = {
   'a layered store': (z) => 30 + 40 * Math.min(1, Math.max(0, (z - 0.15) / 0.4)),
 };
 const draws: Record<string, Phase[]> = {
-  'a long shower': [[240, 0.1, 10]],
+  'a long shower': [[150, 0.1, 10]],
   'a pause of 10 s': [
-    [150, 0.1, 10],
+    [130, 0.1, 10],
     [10, 0, 0],
-    [150, 0.1, 10],
+    [130, 0.1, 10],
   ],
   'a pause of 60 s': [
-    [150, 0.1, 10],
+    [130, 0.1, 10],
     [60, 0, 0],
-    [150, 0.1, 10],
+    [130, 0.1, 10],
   ],
   'a pause of 10 min': [
-    [150, 0.1, 10],
+    [130, 0.1, 10],
     [600, 0, 0],
-    [150, 0.1, 10],
+    [130, 0.1, 10],
   ],
   'three short draws': [
     [20, 0.08, 10],
@@ -57,7 +57,7 @@ const draws: Record<string, Phase[]> = {
     [20, 0.08, 10],
   ],
   'a trickle': [[240, 0.03, 10]],
-  'hot liquid': [[240, 0.15, 85]],
+  'hot liquid': [[120, 0.15, 85]],
 };
 const cases = Object.keys(coils).flatMap((coil) =>
   Object.keys(stores).flatMap((store) => Object.keys(draws).map((draw) => [draw, coil, store] as const)),

@@ -11,8 +11,9 @@ import { liquid, lookUp, REFERENCE_HEAT_CAPACITY } from '../../../sim/parts/liqu
 const WATER = liquid({ kind: 'water', mass_share: 0 });
 /** Nusselt number of water at rest in the tube: weak convection over pure conduction (common practice). */
 const AT_REST = 5;
-/** Longest explicit step [s]; metal and water come together in about a second. */
-const STEP = 0.1;
+/** Longest explicit step while it flows and while it stands [s]: metal and water come together in about 1 s and 4 s. */
+const STEP = 0.05;
+const STILL_STEP = 0.5;
 
 export class FineCoil {
   readonly water_C: Float64Array;
@@ -26,6 +27,8 @@ export class FineCoil {
   readonly #metal_J_K: number;
   readonly #paths: number;
   #moved_kg = 0;
+  /** Time since water, metal and layers last exchanged [s]: several short lengths may pass meanwhile. */
+  #due_s = 0;
 
   /** @param layer_C temperature of the store along the tube, by share of its length from the inlet */
   constructor(coil: CoilDescription, lengths: number, layer_C: (share: number) => number) {
@@ -64,8 +67,9 @@ export class FineCoil {
     let out_kg = 0;
     for (let left = seconds; left > 1e-9; ) {
       const untilNext = flow > 0 ? (this.#water_kg - this.#moved_kg) / flow : Number.POSITIVE_INFINITY;
-      const dt = Math.min(left, STEP, untilNext);
-      this.#exchange(dt, flow > 0);
+      const dt = Math.min(left, flow > 0 ? STEP : STILL_STEP, untilNext);
+      this.#due_s += dt;
+      if (flow === 0 || this.#due_s >= STEP) this.#exchange(flow > 0);
       this.#moved_kg += flow * dt;
       out_kg += flow * dt;
       const last = this.water_C.length - 1;
@@ -80,7 +84,9 @@ export class FineCoil {
     return out_J / out_kg;
   }
 
-  #exchange(dt: number, flowing: boolean): void {
+  #exchange(flowing: boolean): void {
+    const dt = this.#due_s;
+    this.#due_s = 0;
     const films = this.#films;
     const { water_C, metal_C } = this;
     const layers = this.#layer_C;
@@ -88,7 +94,7 @@ export class FineCoil {
       const water = water_C[i];
       const metal = metal_C[i];
       const inside = flowing
-        ? films.inside(water) * films.wallCorrection(water, metal)
+        ? films.corrected(water, metal)
         : Math.PI * AT_REST * lookUp(WATER.conductivity, water);
       const outside = 1 / (films.wall_mK_W + 1 / Math.max(1e-6, films.outside(layers[i], metal)));
       const toMetal = inside * this.#length_m * (water - metal) * dt;
