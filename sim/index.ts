@@ -10,7 +10,16 @@ export {
   type Job,
   type JobResult,
 } from './answers/job.ts';
-export { type SectionFacts, sectionFacts } from './answers/section/facts.ts';
+export {
+  ADDABLE,
+  type Addable,
+  addition,
+  duplication,
+  type PartChange,
+  type Refusal,
+  removal,
+} from './answers/part-edits.ts';
+export * from './answers/section/index.ts';
 export { IntegrationError } from './numerics/integrator.ts';
 export type { PlantDescription } from './parts/description.ts';
 export * from './quantity/index.ts';
