@@ -66,6 +66,8 @@ export function deciding(
   const { field } = at;
   if (field.kind !== 'variants' || !Object.hasOwn(field.cases, word))
     throw new RangeError(`${path} - expected a word that decides - got "${word}" - choose one of its words`);
+  if (at.given === undefined && valueAt(standing(at), [field.by]) === word)
+    return describing(json, path, filled);
   const old = valueAt(at.given, [field.by]);
   const oldFields = typeof old === 'string' && Object.hasOwn(field.cases, old) ? field.cases[old] : {};
   const value: Record<string, unknown> = { [field.by]: word };

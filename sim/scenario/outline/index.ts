@@ -9,4 +9,5 @@ export {
   outlineOf,
 } from './outline.ts';
 export type { Assumed } from './place.ts';
-export { type EntryRead, readEntry } from './read-entry.ts';
+export { type EntryValue, readEntry } from './read-entry.ts';
+export { type NamedTube, tubeNamed } from './tube.ts';
