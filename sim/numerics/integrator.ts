@@ -19,6 +19,8 @@ export interface Equations {
   nameOf(index: number): string;
   /** Absolute tolerance by state; Infinity for a pure integral that is not to steer the step. */
   absoluteTolerance: number[];
+  /** What each state's tolerances are divided by; all 1 if left out. For states on which large flows hang. */
+  sharpness?: number[];
 }
 
 /** A run that cannot go on, with the house form of message. */
@@ -67,13 +69,16 @@ export class Integrator {
     this.#equations = equations;
     this.#budget = budget;
     this.#f1 = new Array<number>(equations.size).fill(0);
+    const sharpness = (i: number) => equations.sharpness?.[i] ?? 1;
     this.#solver = new Solver((t, y, out) => this.#rates(t, y, out), equations.size, {
       rawFunction: true,
       denseOutput: false,
       maxSteps: MOST_STEPS,
       maxStepSize: LONGEST_STEP,
-      relativeTolerance: tolerance,
-      absoluteTolerance: equations.absoluteTolerance.map((a) => (Number.isFinite(a) ? a : 1e300)),
+      relativeTolerance: equations.absoluteTolerance.map((_, i) => tolerance / sharpness(i)),
+      absoluteTolerance: equations.absoluteTolerance.map((a, i) =>
+        Number.isFinite(a) ? a / sharpness(i) : 1e300,
+      ),
     });
   }
 

@@ -19,6 +19,9 @@ import type { PlaneSun } from './weather/plane-of-array.ts';
 /** Store top may cool by this much before a loop stopped by its high limit starts again [K] (common practice). */
 export const LIMIT_DEAD_BAND = 5;
 
+/** The outlet decides when the pump runs: it is kept closer than the layers. */
+const OUTLET_SHARPNESS = 3;
+
 export class Collector {
   readonly description: CollectorDescription;
   readonly coil: Coil;
@@ -48,7 +51,7 @@ export class Collector {
     this.#excess = excessLoss_W_m2K4(description, description.ceiling_C);
     this.#capacity_J_K = description.area_m2 * description.heat_capacity_J_m2K;
     this.flow_kg_s = description.pump_flow_m3_s * lookUp(this.#fluid.density, 40);
-    this.#outlet = layout.claim(description.name, 'outlet', [air.outdoors_C(0)]);
+    this.#outlet = layout.claim(description.name, 'outlet', [air.outdoors_C(0)], OUTLET_SHARPNESS);
   }
 
   outlet_C(y: ArrayLike<number>): number {

@@ -50,18 +50,24 @@ export const placeOf = places as Record<PathKey | AmountKey, number>;
 interface StateDeclaration {
   name: string;
   initial: number;
+  sharpness: number;
 }
 
 /** Hands out places in the state vector; states are temperature-like [K] or shares of 1. */
 export class Layout {
   readonly #states: StateDeclaration[] = [];
 
-  /** Claims `count` neighbouring places for a part's states; returns the first. */
-  claim(part: string, state: string, initial: ArrayLike<number>): number {
+  /**
+   * Claims neighbouring places for a part's states; returns the first.
+   *
+   * @param sharpness what their tolerance is divided by: a thermostat or a control turns a small error of some
+   *   states into a large error of heat
+   */
+  claim(part: string, state: string, initial: ArrayLike<number>, sharpness = 1): number {
     const first = keys.length + this.#states.length;
     for (let i = 0; i < initial.length; i++) {
       const name = initial.length > 1 ? `${part}.${state}[${i}]` : `${part}.${state}`;
-      this.#states.push({ name, initial: initial[i] });
+      this.#states.push({ name, initial: initial[i], sharpness });
     }
     return first;
   }
@@ -82,5 +88,10 @@ export class Layout {
   /** Absolute tolerance by place: integrals do not steer the step. */
   tolerances(absolute: number): number[] {
     return [...keys.map(() => Number.POSITIVE_INFINITY), ...this.#states.map(() => absolute)];
+  }
+
+  /** What tolerances are divided by, by place. */
+  sharpness(): number[] {
+    return [...keys.map(() => 1), ...this.#states.map((s) => s.sharpness)];
   }
 }

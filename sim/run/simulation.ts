@@ -65,6 +65,7 @@ export class Simulation {
         rates: (t, y, out) => this.plant.rates(t, y, out),
         nameOf: (i) => layout.nameOf(i),
         absoluteTolerance: layout.tolerances(tolerance),
+        sharpness: layout.sharpness(),
       },
       tolerance,
       BUDGET_A_DAY * (days + 1),
