@@ -1,5 +1,8 @@
 /** The public surface of the simulation: the page, the terminal and the tests come through here. */
 export type * from './answers/answer.ts';
+export { type BareCoil, bareScenario } from './answers/coil/bare-scenario.ts';
+export { chargingAnswer } from './answers/coil/charging-answer.ts';
+export { coilAnswer } from './answers/coil/coil-answer.ts';
 export { type HoursQuestion, hoursAnswer } from './answers/hours/hours-answer.ts';
 export {
   type DoJobs,
@@ -9,6 +12,7 @@ export {
   edited,
   type Job,
   type JobResult,
+  jobByDays,
 } from './answers/job.ts';
 export {
   ADDABLE,
@@ -19,7 +23,14 @@ export {
   type Refusal,
   removal,
 } from './answers/part-edits.ts';
+export {
+  type RangeAnswer,
+  type RangePoint,
+  type RangeQuestion,
+  rangeAnswer,
+} from './answers/range/range.ts';
 export * from './answers/section/index.ts';
+export { showersAnswer } from './answers/showers/showers-answer.ts';
 export { IntegrationError } from './numerics/integrator.ts';
 export type { PlantDescription } from './parts/description.ts';
 export * from './quantity/index.ts';
