@@ -8,8 +8,7 @@ import { simulate } from '../../../sim/run/simulation.ts';
 import {
   coilOf,
   drawOf,
-  EVERY_DAY,
-  engineOf,
+  heaterOf,
   plantOf,
   roomAt,
   SEALED,
@@ -164,25 +163,9 @@ function discharge(check: Check) {
 function heating(check: Check): number {
   const start = input(check, 'T0');
   const power = input(check, 'Q');
-  const block_J_K = 150;
-  const mass = (input(check, 'M') * input(check, 'cp') - block_J_K) / between(start, 48);
-  const engine = engineOf('heater', {
-    no_load_kg_s: power / 1e7,
-    slope_kg_J: 0,
-    load: [{ from_s: 0, output_W: 0 }],
-    fuel: { name: 'heat', lower_heating_value_J_kg: 1e7, density_kg_m3: 1 },
-    jacket_share: { rated: 1, quarter: 1 },
-    heat_capacity_J_K: block_J_K,
-    coolant: { kind: 'water', mass_share: 0 },
-    coolant_flow_m3_s: 2e-4,
-    thermostat_open_C: -40,
-    thermostat_full_C: -39,
-    radiator: { starts_C: 190, full_C: 200, conductance_W_K: 1 },
-    block_loss_W_K: 0,
-    pipes: { length_m: 0, conductance_W_mK: 0 },
-    surroundings: roomAt(start),
-    runs: { kind: 'timetable', spans: [{ days: EVERY_DAY, from_s: 0, to_s: input(check, 't_s') }] },
-  });
+  const engine = { ...heaterOf('heater', power, input(check, 't_s')), surroundings: roomAt(start) };
+  const capacity = input(check, 'M') * input(check, 'cp') - engine.heat_capacity_J_K;
+  const mass = capacity / between(start, 48);
   const store = box(mass, start, input(check, 'UA'), input(check, 'Ta'));
   const coil = coilOf('heater', { ...wallOnly(1e5), top_m: 0.05 });
   return run(check, { store, coils: [coil], engine }, start).mean_C;

@@ -133,6 +133,27 @@ export function engineOf(coil: string, over: Partial<EngineDescription> = {}): E
   };
 }
 
+/** An engine that is nothing but a heater of `power_W`: always open to its coil, no radiator, a block that holds little. */
+export function heaterOf(coil: string, power_W: number, to_s = 86_400): EngineDescription {
+  return engineOf(coil, {
+    name: 'heater',
+    no_load_kg_s: power_W / 1e7,
+    slope_kg_J: 0,
+    load: [{ from_s: 0, output_W: 0 }],
+    fuel: { name: 'heat', lower_heating_value_J_kg: 1e7, density_kg_m3: 1 },
+    jacket_share: { rated: 1, quarter: 1 },
+    heat_capacity_J_K: 150,
+    coolant: { kind: 'water', mass_share: 0 },
+    coolant_flow_m3_s: 2e-4,
+    thermostat_open_C: -40,
+    thermostat_full_C: -39,
+    radiator: { starts_C: 240, full_C: 250, conductance_W_K: 1 },
+    block_loss_W_K: 0,
+    pipes: { length_m: 0, conductance_W_mK: 0 },
+    runs: { kind: 'timetable', spans: [{ days: EVERY_DAY, from_s: 0, to_s }] },
+  });
+}
+
 export function collectorOf(coil: string, over: Partial<CollectorDescription> = {}): CollectorDescription {
   return {
     name: 'panels',
