@@ -69,14 +69,21 @@ export function edited(scenario: Scenario, edits: readonly Edit[]): Scenario {
   return copy as Scenario;
 }
 
-/** Reads, simulates and reports one job; never throws. */
-export function doJob(scenario: Scenario, job: Job, context: ReadContext): JobResult {
+/** Reads, simulates and reports one job, pausing after each day: a thread may hear what else it is asked. */
+export function* jobByDays(
+  scenario: Scenario,
+  job: Job,
+  context: ReadContext,
+): Generator<undefined, JobResult, undefined> {
   try {
     const read = readScenario(edited(scenario, job.edits), context);
     if (!read.ok) return { ok: false, problem: read.problems.map(problemLine).join('\n') };
     const plant = job.row ? rowPlant(read.plant, job.row) : read.plant;
     const simulation = new Simulation(plant, job.parts);
-    simulation.advance(plant.run.days);
+    while (simulation.day < plant.run.days) {
+      simulation.advance(simulation.day + 1);
+      yield;
+    }
     const { figures, run, ledger } = simulation.result();
     return {
       ok: true,
@@ -88,6 +95,14 @@ export function doJob(scenario: Scenario, job: Job, context: ReadContext): JobRe
   } catch (error) {
     return { ok: false, problem: error instanceof Error ? error.message : String(error) };
   }
+}
+
+/** Reads, simulates and reports one job; never throws. */
+export function doJob(scenario: Scenario, job: Job, context: ReadContext): JobResult {
+  const days = jobByDays(scenario, job, context);
+  let next = days.next();
+  while (!next.done) next = days.next();
+  return next.value;
 }
 
 /** Does jobs one after the other on this thread. */

@@ -10,12 +10,12 @@ export const pageWords = {
     'How warm a homemade hot-water store stays, day by day, with a small engine and the sun heating it and a household drawing from it.',
   estimate:
     'Estimates, not approvals: a store that boils, scalds or bursts hurts people. Local code and licensed practice decide.',
-  lastGood: 'Last good run, not the choice above:',
+  lastGood: 'Last good run, not the design as it stands:',
   scenario: 'Scenario',
   from: 'Start',
   days: 'Days',
   units: 'Units',
-  unitNames: { US: 'US (°F, gal, Btu)', SI: 'SI (°C, L, kWh)' },
+  unitNames: { US: 'US (°F, gal, Btu)', SI: 'SI (°C, L, kWh)', mixed: 'mixed (°F, gal, kWh)' },
   running: 'Running',
   stop: 'Stop',
   daysPanel: 'Days',
@@ -69,7 +69,9 @@ export function shownWords({ result, firstWeekday, filled }: Shown): string {
     `${weekdayWords(firstWeekday, time_s)} ${dateWords(first_day + time_s / 86_400)}`;
   const span = days === 1 ? `${day(0)}, 1 day` : `${day(0)} to ${day(last_s)}, ${days} days`;
   const defaults =
-    filled === 0 ? '' : ` ${filled} ${filled === 1 ? 'value was' : 'values were'} left to defaults.`;
+    filled.length === 0
+      ? ''
+      : ` ${filled.length} ${filled.length === 1 ? 'value was' : 'values were'} left to defaults.`;
   return `${name}: ${span}.${defaults}`;
 }
 

@@ -1,78 +1,212 @@
-/** What a person can do on the page, as plain functions over the store and the runner. */
-import type { Units } from '../../words/index.ts';
-import type { Report } from '../worker/protocol.ts';
+/** What a person can do on the page. Every change of the design goes through `commit`. */
+import {
+  type Addable,
+  addition,
+  duplication,
+  type Edit,
+  edited,
+  type PartChange,
+  type Refusal,
+  removal,
+  type Scenario,
+  type Stretch,
+} from '../../../sim/index.ts';
+import { systemOf, type Units } from '../../words/index.ts';
+import type { Pool, UnderWay } from '../worker/pool.ts';
 import type { Runner } from '../worker/runner.ts';
+import { createAsking, noAnswers } from './asking.ts';
 import { type CatalogueEntry, openingScenario } from './catalogue.ts';
-import type { Choice, PageState } from './page-state.ts';
-import { spanOf, spanTroubles, withSpan } from './span.ts';
+import { createLive } from './live.ts';
+import type { AnswerKey, Answers, Design, PageState, RangeSpec, Shown } from './page-state.ts';
+import { spanOf } from './span.ts';
 import { createStore, type Store } from './store.ts';
+
+export interface PageDoors {
+  catalogue: CatalogueEntry[];
+  runner: Runner;
+  pool: Pool;
+  /** Milliseconds. */
+  now(): number;
+  /** The opening scenario, solved when the page was built. */
+  builtIn: { shown: Omit<Shown, 'scenario'>; answers: Partial<Answers> } | null;
+}
 
 export interface Page {
   store: Store<PageState>;
   catalogue: CatalogueEntry[];
-  /** Takes up the scenario's own span, and runs it. */
-  chooseScenario(id: string): void;
-  /** Runs the chosen scenario over another span. */
-  chooseSpan(span: Partial<Pick<Choice, 'from' | 'days'>>): void;
+  /** Changes the design; a value of undefined takes an input out of it. `gesture` says in words what was done. */
+  commit(edits: Edit[], gesture: string): void;
+  /** Shows what edits would do while a hand still holds them. */
+  preview(edits: Edit[]): void;
+  cancelPreview(): void;
+  /** Keeps text that could not be read, or forgets it. */
+  keepTyped(path: string, text: string | null): void;
+  /** Gives back why it cannot be done, or null. */
+  addPart(kind: Addable): Refusal | null;
+  duplicatePart(path: string): Refusal | null;
+  removePart(path: string): Refusal | null;
+  openPart(path: string | null): void;
+  pin(): void;
+  unpin(): void;
+  ask(key: AnswerKey): void;
+  stopAsking(key: AnswerKey): void;
+  /** Runs the design with an input at several values. */
+  tryRange(spec: RangeSpec): void;
   chooseUnits(units: Units): void;
+  moveCursor(time_s: number): void;
+  zoom(window_s: readonly [from_s: number, to_s: number]): void;
+  /** Samples a stretch more finely than the run. */
+  lookCloser(stretch: Stretch): void;
+  chooseScenario(id: string): void;
+  /** Takes a scenario that was read from a file; what is wrong with it shows as problems. */
+  openScenario(json: unknown): void;
+  /** Runs the design anew; the page does so by itself after every change. */
+  run(): void;
   stop(): void;
 }
 
-/** Opens the page's state and starts the first run. */
-export function openPage(catalogue: CatalogueEntry[], runner: Runner): Page {
+export function openPage({ catalogue, runner, pool, now, builtIn }: PageDoors): Page {
   const opening = catalogue.find(({ id }) => id === openingScenario) ?? catalogue[0];
+  const design = designOf(opening);
+  const shown = builtIn && { ...builtIn.shown, scenario: design.scenario };
   const store = createStore<PageState>({
-    choice: { scenario: opening.id, ...spanOf(opening.scenario) },
+    design,
+    preview: null,
     units: 'US',
+    typed: {},
+    problems: [],
+    facts: shown?.facts ?? null,
+    shown,
+    estimate: null,
     progress: null,
-    troubles: [],
-    shown: null,
+    answers: { ...noAnswers, ...builtInAnswers(builtIn?.answers ?? {}, design.scenario) },
+    range: null,
+    pinned: null,
+    cursor_s: 0,
+    window_s: [0, secondsOf(design.scenario)],
+    detail: null,
+    part: null,
+    gesture: null,
   });
+  const asking = createAsking(store, pool, now);
+  const live = createLive(store, runner, () => asking.askQuick());
+  let detail: UnderWay | null = null;
 
-  function start(choice: Choice): void {
-    const troubles = spanTroubles(choice);
-    const entry = catalogue.find(({ id }) => id === choice.scenario);
-    runner.stop();
-    if (troubles.length > 0 || !entry) {
-      store.set({ choice, troubles, progress: null });
-      return;
-    }
-    store.set({ choice, troubles: [], progress: 0 });
-    runner.run(withSpan(entry.scenario, choice), (report) => hear(choice, report));
+  /** The one door through which the design changes. */
+  function commit(edits: Edit[], gesture: string): void {
+    const { design, typed } = store.get();
+    const scenario = withEdits(design.scenario, edits);
+    const kept = Object.entries(typed).filter(([path]) => !edits.some((edit) => edit.path === path));
+    take({ ...design, name: nameOf(scenario), scenario }, { typed: Object.fromEntries(kept), gesture });
   }
 
-  function hear(choice: Choice, report: Report): void {
-    switch (report.kind) {
-      case 'progress':
-        store.set({ progress: report.share });
-        return;
-      case 'refused':
-        store.set({ progress: null, troubles: report.troubles });
-        return;
-      case 'done': {
-        const { result, firstWeekday, filled } = report;
-        store.set({ progress: null, shown: { choice, result, firstWeekday, filled } });
-      }
-    }
+  function take(next: Design, also: Partial<PageState>): void {
+    const { window_s, design } = store.get();
+    const whole = secondsOf(next.scenario);
+    asking.stopAll();
+    detail?.stop();
+    store.set({
+      ...also,
+      design: next,
+      preview: null,
+      detail: null,
+      // A window on other days than there are shows nothing.
+      window_s: secondsOf(design.scenario) === whole ? window_s : [0, whole],
+    });
+    live.full();
   }
 
-  start(store.get().choice);
+  function change(found: PartChange | Refusal, gesture: string): Refusal | null {
+    if ('no' in found) return found;
+    commit(found.edits, gesture);
+    store.set({ part: found.opens });
+    return null;
+  }
+
+  if (!shown) live.full();
   return {
     store,
     catalogue,
+    commit,
+    preview(edits) {
+      store.set({ preview: edits });
+      live.estimate(withEdits(store.get().design.scenario, edits));
+    },
+    cancelPreview() {
+      if (store.get().preview === null) return;
+      store.set({ preview: null });
+      live.settle();
+    },
+    keepTyped(path, text) {
+      const { [path]: _, ...others } = store.get().typed;
+      store.set({ typed: text === null ? others : { ...others, [path]: text } });
+    },
+    addPart(kind) {
+      const { design, facts, units } = store.get();
+      if (!facts) return null;
+      return change(addition(design.scenario, kind, facts.store, systemOf(units, 'length')), `add ${kind}`);
+    },
+    duplicatePart: (path) => change(duplication(store.get().design.scenario, path), `duplicate ${path}`),
+    removePart: (path) => change(removal(store.get().design.scenario, path), `remove ${path}`),
+    openPart: (path) => store.set({ part: path }),
+    pin() {
+      const { design, shown, answers } = store.get();
+      if (shown) store.set({ pinned: { name: design.name, scenario: shown.scenario, shown, answers } });
+    },
+    unpin: () => store.set({ pinned: null }),
+    ask: asking.ask,
+    stopAsking: asking.stop,
+    tryRange: () => {},
+    chooseUnits: (units) => store.set({ units }),
+    moveCursor: (time_s) => store.set({ cursor_s: time_s }),
+    zoom: (window_s) => store.set({ window_s }),
+    lookCloser(stretch) {
+      const { scenario } = store.get().design;
+      detail?.stop();
+      detail = pool.detail(scenario, stretch, (series) =>
+        store.set({ detail: { of: scenario, stretch, series } }),
+      );
+    },
     chooseScenario(id) {
       const entry = catalogue.find((each) => each.id === id);
-      if (entry) start({ scenario: id, ...spanOf(entry.scenario) });
+      if (!entry) return;
+      take(designOf(entry), { typed: {}, part: null, answers: noAnswers, gesture: null });
     },
-    chooseSpan(span) {
-      start({ ...store.get().choice, ...span });
+    openScenario(json) {
+      // Refused by the worker, it never becomes the design: the rooms rely on its shape.
+      runner.run(json as Scenario, 'full', (report) => {
+        if (report.kind === 'refused' && !report.sketch) store.set({ problems: report.problems });
+        else if (report.kind === 'refused' || report.kind === 'read') {
+          const scenario = json as Scenario;
+          take(
+            { id: 'own', name: nameOf(scenario), scenario },
+            { typed: {}, part: null, answers: noAnswers, gesture: null },
+          );
+        }
+      });
     },
-    chooseUnits(units) {
-      store.set({ units });
-    },
-    stop() {
-      runner.stop();
-      store.set({ progress: null });
-    },
+    run: live.full,
+    stop: live.stop,
   };
+}
+
+function designOf({ id, name, scenario }: CatalogueEntry): Design {
+  return { id, name, scenario: scenario as Scenario };
+}
+
+function nameOf({ name }: Scenario): string {
+  return typeof name === 'string' ? name : '';
+}
+
+function secondsOf(scenario: Scenario): number {
+  return spanOf(scenario).days * 86_400;
+}
+
+/** A copy with edits made, as a file would hold it: what is undefined is not there. */
+function withEdits(scenario: Scenario, edits: Edit[]): Scenario {
+  return JSON.parse(JSON.stringify(edited(scenario, edits))) as Scenario;
+}
+
+function builtInAnswers(answers: Partial<Answers>, of: Scenario): Partial<Answers> {
+  return Object.fromEntries(Object.entries(answers).map(([key, state]) => [key, { ...state, of }]));
 }

@@ -3,8 +3,9 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Page } from '../app/page.ts';
-import { daysRange, type PageState } from '../app/page-state.ts';
+import type { PageState } from '../app/page-state.ts';
 import { pageWords } from '../app/page-words.ts';
+import { daysRange, type Span, spanEdits, spanOf } from '../app/span.ts';
 import { LightElement } from './light-element.ts';
 
 @customElement('tankful-choice')
@@ -14,23 +15,23 @@ export class TankfulChoice extends LightElement {
 
   // Fields are set only when the choice changes: a run that reports must not undo what is being typed.
   override render(): TemplateResult {
-    const { choice, progress } = this.state;
+    const { design, progress } = this.state;
+    const span = spanOf(design.scenario);
     const { catalogue } = this.page;
-    const note = catalogue.find(({ id }) => id === choice.scenario)?.note;
+    const note = catalogue.find(({ id }) => id === design.id)?.note;
     return html`
       <form class="choice" @submit=${(event: Event) => event.preventDefault()}>
         <label class="wide">
           <span>${pageWords.scenario}</span>
           <select name="scenario" @change=${this.onScenario}>
             ${catalogue.map(
-              ({ id, name }) =>
-                html`<option value=${id} ?selected=${id === choice.scenario}>${name}</option>`,
+              ({ id, name }) => html`<option value=${id} ?selected=${id === design.id}>${name}</option>`,
             )}
           </select>
         </label>
         <label>
           <span>${pageWords.from}</span>
-          <input name="from" type="date" required .value=${choice.from} @change=${this.onFrom} />
+          <input name="from" type="date" required .value=${span.from} @change=${this.onFrom} />
         </label>
         <label>
           <span>${pageWords.days}</span>
@@ -41,7 +42,7 @@ export class TankfulChoice extends LightElement {
             min=${daysRange.least}
             max=${daysRange.most}
             step="1"
-            .value=${Number.isNaN(choice.days) ? '' : String(choice.days)}
+            .value=${String(span.days)}
             @change=${this.onDays}
           />
         </label>
@@ -62,7 +63,7 @@ export class TankfulChoice extends LightElement {
   private units(): TemplateResult {
     return html`<fieldset class="units">
       <legend>${pageWords.units}</legend>
-      ${(['US', 'SI'] as const).map(
+      ${(['US', 'SI', 'mixed'] as const).map(
         (units) =>
           html`<label>
             <input
@@ -83,10 +84,14 @@ export class TankfulChoice extends LightElement {
   }
 
   private onFrom(event: Event): void {
-    this.page.chooseSpan({ from: (event.target as HTMLInputElement).value });
+    this.span({ from: (event.target as HTMLInputElement).value }, pageWords.from);
   }
 
   private onDays(event: Event): void {
-    this.page.chooseSpan({ days: (event.target as HTMLInputElement).valueAsNumber });
+    this.span({ days: (event.target as HTMLInputElement).valueAsNumber }, pageWords.days);
+  }
+
+  private span(span: Partial<Span>, gesture: string): void {
+    this.page.commit(spanEdits(span), gesture);
   }
 }

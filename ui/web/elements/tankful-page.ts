@@ -1,6 +1,7 @@
 /** The whole page: what was chosen, what came of it. Listens to the store and hands plain values down. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { listen } from '../app/listen.ts';
 import type { Page } from '../app/page.ts';
 import { isStale, type PageState, type Shown } from '../app/page-state.ts';
 import { pageWords, shownWords } from '../app/page-words.ts';
@@ -20,7 +21,12 @@ export class TankfulPage extends LightElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.unsubscribe = this.page.store.subscribe(() => this.requestUpdate());
+    const unsubscribe = this.page.store.subscribe(() => this.requestUpdate());
+    const unlisten = listen(this, this.page);
+    this.unsubscribe = () => {
+      unsubscribe();
+      unlisten();
+    };
   }
 
   override disconnectedCallback(): void {
@@ -37,7 +43,7 @@ export class TankfulPage extends LightElement {
       </header>
       <main>
         <tankful-choice .page=${this.page} .state=${state}></tankful-choice>
-        ${troubleList(state.troubles)} ${state.shown ? this.results(state, state.shown) : nothing}
+        ${troubleList(state.problems.map(({ path, ...problem }) => ({ where: path, ...problem })))} ${state.shown ? this.results(state, state.shown) : nothing}
       </main>
       <footer><p>${pageWords.estimate}</p></footer>
     `;

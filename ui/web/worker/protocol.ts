@@ -1,12 +1,51 @@
-/** What page and worker say to each other. */
-import type { Result } from '../../../sim/index.ts';
-import type { Trouble } from '../../words/index.ts';
+/** What page and workers say to each other. One file serves as every worker; what it is asked makes it which. */
+import type {
+  Answer,
+  FilledDefault,
+  Job,
+  JobResult,
+  Note,
+  Problem,
+  Result,
+  Scenario,
+  SectionFacts,
+  Series,
+  Stretch,
+} from '../../../sim/index.ts';
 
-export interface Order {
-  scenario: unknown;
-}
+/** A full run, or a quick estimate, coarser and in parts. */
+export type RunOrder =
+  | { kind: 'run'; id: number; scenario: Scenario; how: 'full' | 'estimate' }
+  | { kind: 'stop' };
 
-export type Report =
+/** What came of an order to run; `id` is the order's. */
+export type RunReport = { id: number } & (
+  | { kind: 'read'; facts: SectionFacts; firstWeekday: number; filled: FilledDefault[]; notes: Note[] }
+  /** `sketch`: what can be drawn all the same. */
+  | { kind: 'refused'; problems: Problem[]; sketch: Pick<SectionFacts, 'store' | 'coils'> | null }
   | { kind: 'progress'; share: number }
-  | { kind: 'done'; result: Result; firstWeekday: number; filled: number }
-  | { kind: 'refused'; troubles: Trouble[] };
+  /** `result.days` of `ofDays` are done; an estimate comes in parts. */
+  | { kind: 'result'; result: Result; ofDays: number }
+  | { kind: 'failed'; problem: Problem }
+);
+
+/** Answers are worked out in one worker, which hands their runs out through the page to all. */
+export type AskOrder =
+  | { kind: 'answer'; id: number; key: Answer['key']; scenario: Scenario }
+  | { kind: 'job'; id: number; scenario: Scenario; job: Job }
+  | { kind: 'drop-job'; id: number }
+  | { kind: 'detail'; id: number; scenario: Scenario; stretch: Stretch }
+  /** Results of the jobs asked for by `jobs`, in their order; null for those left undone. */
+  | { kind: 'jobs-done'; batch: number; results: (JobResult | null)[] }
+  | { kind: 'job-progress'; batch: number; done: number };
+
+export type AskReport =
+  | { kind: 'answered'; id: number; answer: Answer }
+  | { kind: 'asked'; id: number; done: number; of: number }
+  | { kind: 'unanswered'; id: number; problem: string }
+  | { kind: 'jobs'; id: number; batch: number; scenario: Scenario; jobs: Job[] }
+  | { kind: 'job-done'; id: number; result: JobResult }
+  | { kind: 'detailed'; id: number; series: Series };
+
+export type Order = RunOrder | AskOrder;
+export type Report = RunReport | AskReport;

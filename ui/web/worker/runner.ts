@@ -1,11 +1,8 @@
-/**
- * Runs one scenario at a time in a worker; a new order ends the one before it. A run computes without pause and
- * could not hear a message, so ending it means ending its worker.
- */
-import type { Trouble } from '../../words/index.ts';
-import type { Order, Report } from './protocol.ts';
+/** The page's side of the run worker: one run at a time, the latest wins, reports of older ones are not passed on. */
+import type { Problem, Scenario } from '../../../sim/index.ts';
+import type { Order, Report, RunOrder, RunReport } from './protocol.ts';
 
-/** The part of a worker that a runner needs. */
+/** The part of a worker that the page needs. */
 export interface WorkerLike {
   postMessage(order: Order): void;
   terminate(): void;
@@ -13,48 +10,52 @@ export interface WorkerLike {
   onerror: ((event: ErrorEvent) => void) | null;
 }
 
+type How = Extract<RunOrder, { kind: 'run' }>['how'];
+
 export interface Runner {
-  /** Reports to `heard` until done or refused, or until another run is started or this one stopped. */
-  run(scenario: unknown, heard: (report: Report) => void): void;
+  /** Reports to `heard` until done, refused or failed, or until another run is started or this one stopped. */
+  run(scenario: Scenario, how: How, heard: (report: RunReport) => void): void;
   stop(): void;
 }
 
 export function createRunner(startWorker: () => WorkerLike): Runner {
   let worker: WorkerLike | null = null;
-  let busy = false;
+  let latest = 0;
+  let hear: ((report: RunReport) => void) | null = null;
 
-  function stop(): void {
-    if (!busy) return;
-    worker?.terminate();
-    worker = null;
-    busy = false;
+  function start(): WorkerLike {
+    const started = startWorker();
+    started.onmessage = ({ data }) => {
+      if ('id' in data && data.id === latest) hear?.(data as RunReport);
+    };
+    started.onerror = (event) => {
+      event.preventDefault?.();
+      // What broke once may be broken for good: the next run gets a fresh one.
+      started.terminate();
+      worker = null;
+      hear?.({ id: latest, kind: 'failed', problem: crashed(event.message) });
+    };
+    return started;
   }
 
   return {
-    stop,
-    run(scenario, heard) {
-      stop();
-      busy = true;
-      worker ??= startWorker();
-      worker.onmessage = ({ data }) => {
-        if (data.kind !== 'progress') busy = false;
-        heard(data);
-      };
-      worker.onerror = (event) => {
-        event.preventDefault?.();
-        stop();
-        heard({ kind: 'refused', troubles: [crashed(event.message)] });
-      };
-      worker.postMessage({ scenario });
+    run(scenario, how, heard) {
+      worker ??= start();
+      hear = heard;
+      worker.postMessage({ kind: 'run', id: ++latest, scenario, how });
+    },
+    stop() {
+      hear = null;
+      worker?.postMessage({ kind: 'stop' });
     },
   };
 }
 
-function crashed(message: string | undefined): Trouble {
+function crashed(message: string | undefined): Problem {
   return {
-    where: 'The run',
+    path: '',
     expected: 'a result',
     got: message || 'a worker that did not start',
-    fix: 'choose another scenario, or load the page again',
+    fix: 'change the design, or load the page again',
   };
 }

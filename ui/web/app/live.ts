@@ -1,0 +1,90 @@
+/** Keeps results in step with the design: a quick estimate while a hand moves, the full run when it lets go. */
+import type { Scenario, SectionFacts } from '../../../sim/index.ts';
+import type { RunReport } from '../worker/protocol.ts';
+import type { Runner } from '../worker/runner.ts';
+import type { PageState, Shown } from './page-state.ts';
+import type { Store } from './store.ts';
+
+export interface Live {
+  /** Runs the design as it stands. */
+  full(): void;
+  /** A quick look at a design that a hand still moves. */
+  estimate(scenario: Scenario): void;
+  /** Back from a quick look to the last full run, or to a new one if the design has changed since. */
+  settle(): void;
+  stop(): void;
+}
+
+type Read = Pick<Shown, 'facts' | 'firstWeekday' | 'filled' | 'notes'>;
+
+/** @param done called with every full run that worked */
+export function createLive(store: Store<PageState>, runner: Runner, done: (shown: Shown) => void): Live {
+  function hear(scenario: Scenario, full: boolean): (report: RunReport) => void {
+    let read: Read | null = null;
+    return (report) => {
+      switch (report.kind) {
+        case 'read': {
+          const { facts, firstWeekday, filled, notes } = report;
+          read = { facts, firstWeekday, filled, notes };
+          store.set({ facts, problems: [] });
+          return;
+        }
+        case 'refused':
+          store.set({
+            problems: report.problems,
+            facts: drawable(store.get().facts, report.sketch),
+            progress: null,
+            estimate: null,
+          });
+          return;
+        case 'failed':
+          store.set({ problems: [report.problem], progress: null, estimate: null });
+          return;
+        case 'progress':
+          store.set({ progress: report.share });
+          return;
+        case 'result': {
+          if (!read) return;
+          const shown: Shown = { scenario, result: report.result, ...read };
+          if (full) {
+            store.set({ shown, estimate: null, progress: null });
+            done(shown);
+          } else store.set({ estimate: { ...shown, ofDays: report.ofDays } });
+        }
+      }
+    };
+  }
+
+  function full(): void {
+    const { scenario } = store.get().design;
+    store.set({ progress: 0 });
+    runner.run(scenario, 'full', hear(scenario, true));
+  }
+
+  return {
+    full,
+    estimate(scenario) {
+      if (store.get().progress !== null) store.set({ progress: null });
+      runner.run(scenario, 'estimate', hear(scenario, false));
+    },
+    settle() {
+      const { shown, design } = store.get();
+      runner.stop();
+      if (shown?.scenario === design.scenario)
+        store.set({ estimate: null, problems: [], facts: shown.facts, progress: null });
+      else full();
+    },
+    stop() {
+      runner.stop();
+      store.set({ progress: null });
+    },
+  };
+}
+
+/** Store and coils of a design that cannot be run, beside what was known; nothing where nothing was. */
+function drawable(
+  facts: SectionFacts | null,
+  sketch: Pick<SectionFacts, 'store' | 'coils'> | null,
+): SectionFacts | null {
+  return facts && sketch ? { ...facts, ...sketch } : facts;
+}

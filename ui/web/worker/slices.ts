@@ -1,0 +1,41 @@
+/** Plants as a quick look wants them, and results of a run that is still going on. */
+import type { PlantDescription, Result, Series } from '../../../sim/index.ts';
+
+/**
+ * Fewer layers and samples: on the demo half the time of a full run. What it costs in truth is told where it is
+ * shown: it is called an estimate.
+ */
+const estimateLayers = 8;
+const estimateInterval_s = 600;
+
+export function coarsened(plant: PlantDescription): PlantDescription {
+  const { run } = plant;
+  const layers = Math.min(run.layers, estimateLayers);
+  // A whole number of samples a day, or days would end between two.
+  const interval_s =
+    86_400 % run.interval_s === 0 ? Math.max(run.interval_s, estimateInterval_s) : run.interval_s;
+  return { ...plant, run: { ...run, layers, interval_s } };
+}
+
+/** A copy of what was sampled so far: the run keeps its own arrays and goes on. */
+export function upTo(result: Result): Result {
+  const { series, days } = result;
+  const samples = Math.floor((days * 86_400) / series.interval_s + 1e-9) + 1;
+  const channels = Object.entries(series.channels).map(([key, values]) => [key, values.slice(0, samples)]);
+  return {
+    ...result,
+    series: {
+      ...series,
+      time_s: series.time_s.slice(0, samples),
+      height_m: series.height_m.slice(),
+      layer_C: series.layer_C.slice(0, samples * series.layers),
+      channels: Object.fromEntries(channels) as Series['channels'],
+    },
+  };
+}
+
+/** What can be handed over instead of copied. */
+export function buffersOf({ time_s, height_m, layer_C, channels }: Series): ArrayBuffer[] {
+  const arrays = [time_s, height_m, layer_C, ...Object.values(channels)];
+  return [...new Set(arrays.map(({ buffer }) => buffer as ArrayBuffer))];
+}
