@@ -100,7 +100,7 @@ export class Sampler {
     ch.hot_flow_m3_s[i] = i === 0 ? 0 : change('coil_kg') / seconds / 1000;
     ch.cold_C[i] = plant.supply.cold_C(t, y);
     ch.air_C[i] = plant.air.outdoors_C(t);
-    ch.level_m[i] = plant.store.depth_m;
+    ch.level_m[i] = plant.store.level_m(y);
     if (plant.taps) ch.wanted_C[i] = this.#wanted(t);
     if (plant.taps) {
       const ranCold = this.#ranCold();

@@ -98,6 +98,8 @@ export class Simulation {
     for (; this.#day < last; this.#day++) {
       const edges = edgesOfDay(this.plant, this.#day);
       for (let i = 1; i < edges.length; i++) this.#span(edges[i - 1], edges[i]);
+      // As the next day would begin: what is told of this one has its last hour's level.
+      this.#settle();
       this.#parts.midnight(this.#day + 1, this.#y);
     }
   }
@@ -166,11 +168,7 @@ export class Simulation {
     const { plant } = this;
     const y = this.#y;
     this.#restarts++;
-    plant.store.settle(y);
-    if (plant.store.lowerLevel(y)) {
-      for (const coil of plant.coils) coil.layAnew(plant.store.geometry);
-      plant.store.settle(y);
-    }
+    this.#settle();
     if (due) this.#happen(due, t);
     this.#draws(t);
     this.#timetable(t);
@@ -193,6 +191,15 @@ export class Simulation {
     this.#tally.begin(t, y);
     this.#parts.tally?.begin(t, y);
     if (this.#sampler.next_s <= t) this.#sampler.take(t, y, () => {});
+  }
+
+  /** Orders the layers, and takes out of them the water that has left where the level is kept by hand. */
+  #settle(): void {
+    const { store, coils } = this.plant;
+    store.settle(this.#y);
+    if (!store.lowerLevel(this.#y)) return;
+    for (const coil of coils) coil.layAnew(store.geometry);
+    store.settle(this.#y);
   }
 
   #happen(watch: Watch, t: number): void {

@@ -224,7 +224,8 @@ export class Store {
         heat += heat_W[j];
         mass += this.mass_kg[j];
       }
-      const share = Math.min(1, (layer_C[i] - (boiling_C - STEAMING_RANGE)) / STEAMING_RANGE);
+      // Water that a step carried past boiling gives off more than it receives, and comes back.
+      const share = Math.min(2, (layer_C[i] - (boiling_C - STEAMING_RANGE)) / STEAMING_RANGE);
       if (heat > 0) {
         const boiled = share * heat;
         steam_W += boiled;
@@ -268,6 +269,14 @@ export class Store {
     y[VAPOUR] += taken * evaporated;
     y[STEAM] += taken * (1 - evaporated);
     return true;
+  }
+
+  /** Depth of the water at a state [m], what has left since the layers were last cut included. */
+  level_m(y: ArrayLike<number>): number {
+    if (this.description.make_up === 'float') return this.depth_m;
+    const gone = y[EVAPORATED] + y[BOILED] - this.#settledLoss_kg;
+    const held = this.mass_kg.reduce((sum, m) => sum + m, 0);
+    return gone > 0 ? this.#depthFor((held - gone) / this.#fullDensity) : this.depth_m;
   }
 
   /** Takes the state down to boiling; books the steam as `#leave` does. */
