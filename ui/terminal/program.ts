@@ -3,8 +3,10 @@ import { Command, CommanderError } from 'commander';
 import packageJson from '../../package.json' with { type: 'json' };
 import { troubleLine } from '../words/index.ts';
 import { checkCommand } from './commands/check.ts';
+import { coilCommand } from './commands/coil.ts';
 import { runCommand } from './commands/run.ts';
 import { schemaCommand } from './commands/schema.ts';
+import { showersCommand } from './commands/showers.ts';
 import { exitCodes, Refusal, troubleOf } from './refusal.ts';
 import type { Terminal } from './terminal.ts';
 import { harmless } from './text.ts';
@@ -24,6 +26,8 @@ export async function runProgram(words: readonly string[], terminal: Terminal): 
   });
   runCommand(program, terminal);
   checkCommand(program, terminal);
+  coilCommand(program, terminal);
+  showersCommand(program, terminal);
   schemaCommand(program, terminal);
   try {
     await program.parseAsync(words, { from: 'user' });

@@ -36,12 +36,15 @@ const KINDS: Record<string, FactKind> = {
   content_m3: { dimension: 'volume' },
   mass_kg: { dimension: 'mass' },
   tank_C: { dimension: 'temperature' },
+  layered_C: { dimension: 'temperature', numerical: NUMERICAL_K },
+  bottom_C: { dimension: 'temperature' },
+  top_C: { dimension: 'temperature' },
   cold_C: { dimension: 'temperature' },
   wanted_C: { dimension: 'temperature' },
   flow_m3_s: { dimension: 'flow' },
 };
 
-function factsOf(own: HouseholdCoil, asked: Asked): Facts {
+function factsOf(own: HouseholdCoil, asked: Asked, { start }: PlantDescription['run']): Facts {
   const { steady, full } = own;
   return {
     lowest_tank_C: own.lowest_tank_C,
@@ -56,6 +59,9 @@ function factsOf(own: HouseholdCoil, asked: Asked): Facts {
     content_m3: steady.content_m3,
     mass_kg: steady.mass_kg,
     tank_C: asked.tank_C,
+    layered_C: own.layered.hot_line_C,
+    bottom_C: start.bottom_C,
+    top_C: start.top_C,
     cold_C: own.cold_C,
     wanted_C: asked.shower.wanted_C,
     flow_m3_s: own.flow_m3_s,
@@ -75,11 +81,11 @@ export function coilAnswer(question: CoilQuestion): Answer {
     (varied) => {
       // The store asked about stays; all else is as at the doubt's end.
       const there = { ...askedOf(varied, question), tank_C: asked.tank_C };
-      return factsOf(householdCoil(varied, householdOf(varied).coil, there), there);
+      return factsOf(householdCoil(varied, householdOf(varied).coil, there), there, varied.run);
     },
     question.onProgress,
   );
-  const bands = bandsOf(factsOf(own, asked), ends, doubts, KINDS);
+  const bands = bandsOf(factsOf(own, asked, plant.run), ends, doubts, KINDS);
   const headline = own.lowest_tank_C === null ? 'outlet_C' : 'lowest_tank_C';
   return {
     key: 'coil',

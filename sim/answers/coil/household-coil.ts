@@ -19,6 +19,8 @@ export interface HouseholdCoil {
   flow_m3_s: number;
   /** At the tap from the store asked about. */
   now: SteadyDraw;
+  /** At the tap from the layers that the scenario starts with. */
+  layered: SteadyDraw;
   /** With the whole flow through the coil, as from the coldest store that will do. */
   full: SteadyDraw;
   lowest_tank_C: number | null;
@@ -48,6 +50,7 @@ export function householdCoil(
     cold_C,
     flow_m3_s,
     now: bench.atTank(asked.tank_C),
+    layered: bench.at(plant.run.start),
     full,
     lowest_tank_C,
     boiling_C,

@@ -1,0 +1,134 @@
+/** Words of the coil's answer. */
+import type { Answer, Banded } from '../../sim/index.ts';
+import {
+  type AnswerWords,
+  counted,
+  limitWords,
+  numberColumn,
+  type RowByKey,
+  rowsOf,
+  type ShownColumn,
+} from './answers.ts';
+import { noNumber, type Say } from './say.ts';
+import { systemOf } from './units.ts';
+
+/** `3/4 in plumbing L`: a tube's label, short enough for a table. */
+function shortTube(label: string): string {
+  return label.replace(/ ?tube(, type)?/, '').replace('plain ', '');
+}
+
+/** `3/4 in plumbing L, 2x60 ft series`. */
+function coilName(row: RowByKey, say: Say): string {
+  const rolls = Number(row.rolls);
+  const length = say.number(row.roll_length_m as number, 'length');
+  const join = row.join === null ? '' : ` ${row.join}`;
+  return `${shortTube(String(row.tube))}, ${rolls}x${length} ${say.unit('length')}${join}`;
+}
+
+const columns: ShownColumn[] = [
+  { head: () => ['coil', ''], cell: coilName, left: true },
+  numberColumn('store', 'lowest_tank_C', 'temperature'),
+  numberColumn('tap', 'tap_flow_m3_s', 'flow', 2),
+  numberColumn('left', 'tap_pressure_Pa', 'pressure'),
+  numberColumn('lost', 'pressure_drop_Pa', 'pressure', 1),
+  numberColumn('holds', 'content_m3', 'volume', 1),
+  {
+    head: () => ['price', ''],
+    cell: (row, say) => (row.price === null ? noNumber : say.money(row.price as number)),
+  },
+];
+
+function sentence({ facts, headline }: Answer, say: Say): string {
+  const { wanted_C, tank_C } = facts;
+  if (headline === 'lowest_tank_C') {
+    return `The store must be at ${say.banded(facts.lowest_tank_C)} or warmer for a shower of ${say.quantity(wanted_C.value, 'temperature')}.`;
+  }
+  return `No store below boiling gives a shower of ${say.quantity(wanted_C.value, 'temperature')}: from ${say.quantity(tank_C.value, 'temperature')} the coil gives ${say.banded(facts.outlet_C)}.`;
+}
+
+function reason({ facts, limit }: Answer, say: Say): string {
+  const { effectiveness, tank_C, flow_m3_s, cold_C, outlet_C } = facts;
+  const gives = `from a store of ${say.quantity(tank_C.value, 'temperature')} it turns ${say.quantity(flow_m3_s.value, 'flow')} of ${say.quantity(cold_C.value, 'temperature')} into ${say.banded(outlet_C)}, ${say.banded(effectiveness)} of what an endless coil would give`;
+  if (limit === 'pump') {
+    return `${limitWords.pump}: it pushes only ${say.banded(facts.tap_flow_m3_s)} through coil, pipe and head; ${gives}.`;
+  }
+  if (limit === 'store') return `${limitWords.store}, more tube would hardly help: ${gives}.`;
+  return `${limitWords[limit]}: ${gives}.`;
+}
+
+/** Same footage in series and in parallel: what they give and what they cost in pressure. */
+function joined(answer: Answer, say: Say): string[] {
+  const [series, parallel] = rowsOf(answer, 'joined');
+  if (!series || !parallel) return [];
+  const lost = (row: RowByKey) => Number(row.pressure_drop_Pa);
+  const times = Number((lost(series) / lost(parallel)).toPrecision(2));
+  const needs = (row: RowByKey) =>
+    row.lowest_tank_C === null
+      ? 'more than boiling'
+      : say.quantity(Number(row.lowest_tank_C), 'temperature', 3);
+  return [
+    `${counted(Number(series.rolls), 'roll')} in series lose ${times} times the pressure of the same in parallel (${say.quantity(lost(series), 'pressure', 2)} and ${say.quantity(lost(parallel), 'pressure', 2)}); the store they need is ${needs(series)} and ${needs(parallel)}.`,
+  ];
+}
+
+function more(answer: Answer, say: Say): string[] {
+  const { facts, curves } = answer;
+  const knee = curves.length?.knee ?? null;
+  return [
+    `The first ${say.value(facts.content_m3)} are what stood in the coil; then the steady stream comes at ${say.value(facts.velocity_m_s)} through the tube, and the coil takes ${say.banded(facts.pressure_drop_Pa)}.`,
+    `In the store as the scenario starts, ${say.quantity(facts.bottom_C.value, 'temperature')} at the bottom and ${say.quantity(facts.top_C.value, 'temperature')} at the top, the hot line brings ${say.banded(facts.layered_C)} to the tap.`,
+    ...(knee === null
+      ? []
+      : [
+          `More stops paying at about ${say.quantity(knee, 'length', 2)} in all: there a further ${systemOf(say.units, 'length') === 'US' ? 'foot' : 'metre'} brings a quarter of what the first one brought.`,
+        ]),
+    ...joined(answer, say),
+  ];
+}
+
+/** The two tubes that go by one size, side by side. */
+function namesake(answer: Answer, say: Say): string {
+  const [own, other] = rowsOf(answer, 'namesake');
+  const told = (row: RowByKey) =>
+    `${shortTube(String(row.tube))} holds ${say.number(Number(row.content_m3), 'volume', 2)} ${say.unit('volume')}, loses ${say.quantity(Number(row.pressure_drop_Pa), 'pressure', 2)} and needs a store of ${row.lowest_tank_C === null ? 'more than boiling' : say.quantity(Number(row.lowest_tank_C), 'temperature', 3)}`;
+  return `Two tubes go by this size: ${told(own)}; ${told(other)}. Put a caliper across the outside: plumbing tube measures 1/8 in more than its name, refrigeration tube measures its name.`;
+}
+
+const known = (fact: Banded | undefined, say: Say) => (fact ? say.banded(fact) : noNumber);
+
+export const coilWords: AnswerWords = {
+  title: 'The household coil',
+  sentence,
+  reason,
+  more,
+  tables: [
+    {
+      key: 'worth',
+      title: ({ facts }, say) =>
+        `Coils that nothing cheaper beats, for ${say.quantity(facts.flow_m3_s.value, 'flow')} at ${say.quantity(facts.wanted_C.value, 'temperature')}; > is the present one. "store" is the coldest that will do.`,
+      columns,
+    },
+  ],
+  curves: [
+    {
+      key: 'length',
+      title: ({ facts }, say) =>
+        `Outlet over length of tube, store at ${say.quantity(facts.tank_C.value, 'temperature')}`,
+      lines: { outlet_C: 'outlet' },
+    },
+  ],
+  headline: { lowest_tank_C: 'store', outlet_C: 'outlet' },
+  cautions: {
+    namesake,
+    no_store_hot_enough: () =>
+      'Even a boiling store does not give this shower through this coil: add tube, or wish for less.',
+    valve_below_wanted: ({ facts }, say) =>
+      `The mixing valve lets through less than the ${say.quantity(facts.wanted_C.value, 'temperature')} wanted: no store helps.`,
+    pump_at_limit: ({ facts }, say) =>
+      `The tap gets ${known(facts.tap_flow_m3_s, say)}, less than wanted: put rolls in parallel, use wider tube, or a thriftier head.`,
+    tap_pressure_low: ({ facts }, say) =>
+      `${known(facts.tap_pressure_Pa, say)} is left at the tap; heaters and mixing valves want ${say.quantity(137_895, 'pressure')} or more.`,
+    tube_speed: ({ facts }, say) =>
+      `Water runs at ${known(facts.velocity_m_s, say)} through the tube; copper wears away above ${say.quantity(1.52, 'speed')} hot, ${say.quantity(2.44, 'speed')} cold.`,
+  },
+};

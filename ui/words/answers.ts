@@ -1,0 +1,97 @@
+/** What all answers have in words: how one is told, what limits, what stands beside it. */
+import type { Answer, DimensionKey, Limit } from '../../sim/index.ts';
+import { cautionWords, isCaution } from './cautions.ts';
+import type { Say } from './say.ts';
+import { speakIn } from './speak.ts';
+
+/** A table's row by the keys of its columns. */
+export type RowByKey = Record<string, number | string | null>;
+
+export interface ShownColumn {
+  /** What it is, and its unit beneath. */
+  head: (say: Say) => [string, string];
+  cell: (row: RowByKey, say: Say) => string;
+  left?: true;
+}
+
+/** A column of numbers in one unit. */
+export function numberColumn(head: string, key: string, dimension: DimensionKey, decimals = 0): ShownColumn {
+  return {
+    head: (say) => [head, say.unit(dimension)],
+    cell: (row, say) => say.number(row[key] as number | null, dimension, decimals),
+  };
+}
+
+/** Rows of one of the answer's tables, by the keys of its columns; none if it has no such table. */
+export function rowsOf({ tables }: Answer, key: string): RowByKey[] {
+  const table = tables[key];
+  if (!table) return [];
+  return table.rows.map((cells) => Object.fromEntries(table.columns.map((each, i) => [each.key, cells[i]])));
+}
+
+export interface ShownTable {
+  /** Key in the answer's tables. */
+  key: string;
+  title: (answer: Answer, say: Say) => string;
+  columns: ShownColumn[];
+  /** Rows that a report shows; all if not said. */
+  rows?: (row: RowByKey) => boolean;
+}
+
+export interface ShownCurve {
+  key: string;
+  title: (answer: Answer, say: Say) => string;
+  /** By the lines' names; lines without words are left out. */
+  lines: Record<string, string>;
+}
+
+/** An answer in words. */
+export interface AnswerWords {
+  title: string;
+  /** One sentence with a number and its band. */
+  sentence: (answer: Answer, say: Say) => string;
+  /** What limits, in a sentence. */
+  reason: (answer: Answer, say: Say) => string;
+  /** What else is worth a sentence each. */
+  more: (answer: Answer, say: Say) => string[];
+  tables: ShownTable[];
+  curves: ShownCurve[];
+  /** What the headline is called where levers move it, as in `lowest store`. */
+  headline: Record<string, string>;
+  /** Cautions and notes of its own, by key; others are those of a run. */
+  cautions: Record<string, (answer: Answer, say: Say) => string>;
+}
+
+export const limitWords: Record<Limit, string> = {
+  coil: 'The coil is the limit',
+  store: 'The store is the limit',
+  engine: 'The engine is the limit',
+  pump: 'The pump is the limit',
+  sun: 'The sun is the limit',
+  liner: 'The liner is the limit',
+  insulation: 'The insulation is the limit',
+  none: 'Nothing holds it back',
+};
+
+/** What answers take for granted, by key. */
+export const takenWords: Record<string, string> = {
+  row_alone: 'The row of showers begins a minute after midnight, nothing else is drawn and nothing heats.',
+  dull_is_dark:
+    'A dull day is one without any sun and with the engine standing, the household drawing as usual.',
+  no_backup: 'The backup heater is left out.',
+};
+
+/** A caution that stands beside an answer, in a sentence or two. */
+export function answerCaution(key: string, answer: Answer, words: AnswerWords, say: Say): string {
+  const own = words.cautions[key];
+  if (own) return own(answer, say);
+  if (!isCaution(key)) return `${key}.`;
+  const { title, says, todo } = cautionWords[key];
+  const speak = speakIn(say.units);
+  return `${title}. ${says(null, speak)} ${todo(speak)}`.trimEnd();
+}
+
+/** `1 shower`, `3 showers`. */
+export function counted(many: number, one: string, more = `${one}s`): string {
+  return `${many} ${many === 1 ? one : more}`;
+}
