@@ -20,7 +20,8 @@ export function coarsened(plant: PlantDescription): PlantDescription {
 /** A copy of what was sampled so far: the run keeps its own arrays and goes on. */
 export function upTo(result: Result): Result {
   const { series, days } = result;
-  const samples = Math.floor((days * 86_400) / series.interval_s + 1e-9) + 1;
+  // The sample at the midnight that is reached comes with the next day.
+  const samples = Math.ceil((days * 86_400) / series.interval_s - 1e-9);
   const channels = Object.entries(series.channels).map(([key, values]) => [key, values.slice(0, samples)]);
   return {
     ...result,

@@ -1,98 +1,337 @@
 import { describe, expect, it } from 'vitest';
-import { openPage } from '../../../../ui/web/app/page.ts';
-import { isStale } from '../../../../ui/web/app/page-state.ts';
-import type { Report } from '../../../../ui/web/worker/protocol.ts';
+import demo from '../../../../scenarios/demo.json';
+import {
+  type Answer,
+  type Edit,
+  type Problem,
+  type Result,
+  readScenario,
+  type Scenario,
+  sectionFacts,
+} from '../../../../sim/index.ts';
+import { openPage, type PageDoors } from '../../../../ui/web/app/page.ts';
+import { isOutdated, isStale, newest } from '../../../../ui/web/app/page-state.ts';
+import type { Heard } from '../../../../ui/web/worker/pool.ts';
+import type { RunReport } from '../../../../ui/web/worker/protocol.ts';
 import { handMadeResult } from '../hand-made.ts';
 
-const scenario = (days: number) => ({ name: 'n', run: { from: '2027-01-09', days } });
+const scenario = demo as unknown as Scenario;
 const catalogue = [
-  { id: 'demo', name: 'Demo', note: '', scenario: scenario(7) },
-  { id: 'other', name: 'Other', note: '', scenario: scenario(3) },
+  { id: 'demo', name: 'Demo', note: '', scenario },
+  { id: 'other', name: 'Other', note: '', scenario: { ...scenario, name: 'Other', run: { days: 3 } } },
 ];
-const done: Report = { kind: 'done', result: handMadeResult(), firstWeekday: 5, filled: 4 };
-const refused: Report = {
-  kind: 'refused',
-  troubles: [{ where: 'store', expected: 'water', got: 'air', fix: 'fill it' }],
-};
+const problem: Problem = { path: 'store', expected: 'water', got: 'air', fix: 'fill it' };
+const depth = (value: unknown): Edit[] => [{ path: 'store.water_depth', value }];
 
-function setUp() {
-  const orders: { scenario: unknown; heard: (report: Report) => void }[] = [];
+function readFacts() {
+  const read = readScenario(scenario);
+  if (!read.ok) throw new Error('expected the demo to be sound');
+  return sectionFacts(read.plant, read.sketch);
+}
+const facts = readFacts();
+
+interface Run {
+  scenario: Scenario;
+  how: string;
+  heard(report: RunReport): void;
+}
+
+function setUp(builtIn: PageDoors['builtIn'] = null) {
+  const runs: Run[] = [];
   let stops = 0;
-  const runner = {
-    run: (order: unknown, heard: (report: Report) => void) => void orders.push({ scenario: order, heard }),
-    stop: () => {
-      stops++;
+  const asked: { key: string; scenario: Scenario; heard: Heard; stopped: boolean }[] = [];
+  const page = openPage({
+    catalogue,
+    builtIn,
+    now: () => 0,
+    runner: {
+      run: (own, how, heard) => void runs.push({ scenario: own, how, heard }),
+      stop: () => void stops++,
     },
+    pool: {
+      answer(key, own, heard) {
+        const entry = { key, scenario: own, heard, stopped: false };
+        asked.push(entry);
+        return {
+          stop() {
+            entry.stopped = true;
+          },
+        };
+      },
+      jobs: () => ({ stop() {} }),
+      detail: () => ({ stop() {} }),
+    },
+  });
+  const last = () => runs[runs.length - 1];
+  const read = (run = last()) =>
+    run.heard({ id: 1, kind: 'read', facts, firstWeekday: 5, filled: [], notes: [] });
+  const finish = (run = last(), result: Result = handMadeResult()) => {
+    read(run);
+    run.heard({ id: 1, kind: 'result', result, ofDays: 2 });
   };
-  const page = openPage(catalogue, runner);
-  return { page, orders, get: page.store.get, stops: () => stops };
+  const refuse = (run = last()) => run.heard({ id: 1, kind: 'refused', problems: [problem], sketch: null });
+  return { page, runs, last, read, finish, refuse, asked, get: page.store.get, stops: () => stops };
 }
 
 describe('the page', () => {
   it('runs the demo on opening', () => {
-    const { orders, get } = setUp();
-    expect(orders.map((order) => order.scenario)).toEqual([scenario(7)]);
-    expect(get()).toMatchObject({ choice: { scenario: 'demo', days: 7 }, progress: 0, shown: null });
+    const { runs, get } = setUp();
+    expect(runs).toMatchObject([{ scenario, how: 'full' }]);
+    expect(get()).toMatchObject({ design: { id: 'demo' }, progress: 0, shown: null });
   });
 
-  it('shows what came of it, with what it was the result of', () => {
-    const { orders, get } = setUp();
-    orders[0].heard({ kind: 'progress', share: 0.4 });
+  it('has the demo to show at once where it was built in, and is not stale', () => {
+    const shown = { facts, result: handMadeResult(), firstWeekday: 5, filled: [], notes: [] };
+    const coil = { at: 'done', answer: { key: 'coil' } as Answer } as const;
+    const { runs, get } = setUp({ shown, answers: { coil } });
+    expect(runs).toEqual([]);
+    expect(get().shown?.result.name).toBe('By hand');
+    expect(isStale(get())).toBe(false);
+    expect(isOutdated(get().answers.coil, get())).toBe(false);
+  });
+
+  it('shows what came of a run, with what it was the result of', () => {
+    const { last, finish, get } = setUp();
+    last().heard({ id: 1, kind: 'progress', share: 0.4 });
     expect(get().progress).toBe(0.4);
-    orders[0].heard(done);
-    expect(get()).toMatchObject({ progress: null, shown: { choice: { scenario: 'demo' }, filled: 4 } });
+    finish();
+    expect(get()).toMatchObject({ progress: null, facts, shown: { scenario, firstWeekday: 5 } });
     expect(isStale(get())).toBe(false);
   });
 
-  it('takes up the span of a scenario when it is chosen, and keeps the old result until the new one is there', () => {
-    const { page, orders, get } = setUp();
-    orders[0].heard(done);
-    page.chooseScenario('other');
-    expect(get().choice).toEqual({ scenario: 'other', from: '2027-01-09', days: 3 });
-    expect(get().shown?.choice.scenario).toBe('demo');
+  it('runs in full what is committed, and keeps the last good result, stale, until it is done', () => {
+    const { page, last, finish, get } = setUp();
+    finish();
+    page.commit(depth('30 in'), 'water depth');
+    expect(last()).toMatchObject({ how: 'full', scenario: { store: { water_depth: '30 in' } } });
+    expect(get().design.scenario.store.water_depth).toBe('30 in');
+    expect(get().gesture).toBe('water depth');
     expect(isStale(get())).toBe(true);
-    orders[1].heard(done);
+    finish();
     expect(isStale(get())).toBe(false);
   });
 
-  it('keeps the last good result when a run is refused, and says why', () => {
-    const { page, orders, get } = setUp();
-    orders[0].heard(done);
-    page.chooseSpan({ days: 9 });
-    orders[1].heard(refused);
-    expect(get().troubles).toEqual(refused.kind === 'refused' ? refused.troubles : null);
-    expect(get().shown?.choice.days).toBe(7);
-    expect(isStale(get())).toBe(true);
+  it('leaves the scenario of the catalogue as it is', () => {
+    const { page } = setUp();
+    page.commit(depth('30 in'), 'water depth');
+    expect(scenario.store.water_depth).toBe('32 in');
   });
 
-  it('runs nothing for a span that cannot be, and ends what ran', () => {
-    const { page, orders, get, stops } = setUp();
-    const before = stops();
-    page.chooseSpan({ days: 400 });
-    expect(orders).toHaveLength(1);
-    expect(stops()).toBe(before + 1);
-    expect(get()).toMatchObject({ progress: null, troubles: [{ where: 'Days' }] });
-  });
-
-  it('clears the troubles once a choice runs', () => {
+  it('takes an input out of the design where its value is no longer known', () => {
     const { page, get } = setUp();
-    page.chooseSpan({ days: 400 });
-    page.chooseSpan({ days: 4 });
-    expect(get().troubles).toEqual([]);
+    page.commit([{ path: 'store.insulation.lid', value: undefined }], 'don’t know');
+    expect(Object.keys(get().design.scenario.store.insulation ?? {})).toEqual(['sides', 'bottom']);
   });
 
-  it('runs nothing again for other units', () => {
-    const { page, orders, get } = setUp();
-    page.chooseUnits('SI');
-    expect(get().units).toBe('SI');
-    expect(orders).toHaveLength(1);
+  it('says what is wrong with a change, and keeps the last good result', () => {
+    const { page, refuse, finish, get } = setUp();
+    finish();
+    page.commit(depth('-3 in'), 'water depth');
+    refuse();
+    expect(get()).toMatchObject({ problems: [problem], progress: null, shown: { scenario } });
+    expect(get().design.scenario.store.water_depth).toBe('-3 in');
+    expect(isStale(get())).toBe(true);
+    page.commit(depth('30 in'), 'water depth');
+    finish();
+    expect(get().problems).toEqual([]);
+  });
+
+  it('says so when a run breaks off', () => {
+    const { page, last, finish, get } = setUp();
+    finish();
+    page.run();
+    last().heard({ id: 1, kind: 'failed', problem });
+    expect(get()).toMatchObject({ problems: [problem], progress: null, shown: { scenario } });
   });
 
   it('stops on request', () => {
     const { page, get, stops } = setUp();
-    const before = stops();
     page.stop();
-    expect(stops()).toBe(before + 1);
+    expect(stops()).toBe(1);
     expect(get().progress).toBeNull();
+  });
+});
+
+describe('a hand that moves something', () => {
+  it('sees an estimate of what it holds, not committed', () => {
+    const { page, last, finish, get } = setUp();
+    finish();
+    page.preview(depth('20 in'));
+    expect(last()).toMatchObject({ how: 'estimate', scenario: { store: { water_depth: '20 in' } } });
+    expect(isStale(get())).toBe(true);
+    finish();
+    expect(newest(get())).toMatchObject({ ofDays: 2, scenario: { store: { water_depth: '20 in' } } });
+    expect(get().shown?.scenario).toBe(scenario);
+    expect(get().design.scenario).toBe(scenario);
+    expect(isStale(get())).toBe(false);
+  });
+
+  it('keeps the estimate, labelled so, until the full run of what it let go of is there', () => {
+    const { page, finish, last, get } = setUp();
+    finish();
+    page.preview(depth('20 in'));
+    finish();
+    page.commit(depth('20 in'), 'water depth');
+    expect(get()).toMatchObject({ preview: null, estimate: { ofDays: 2 } });
+    expect(last().how).toBe('full');
+    finish();
+    expect(get().estimate).toBeNull();
+    expect(newest(get())).toBe(get().shown);
+  });
+
+  it('gets everything back as it was when it gives up', () => {
+    const { page, runs, refuse, finish, get, stops } = setUp();
+    finish();
+    page.preview(depth('200 in'));
+    refuse();
+    expect(get().problems).toEqual([problem]);
+    page.cancelPreview();
+    expect(get()).toMatchObject({ preview: null, estimate: null, problems: [], facts });
+    expect(runs).toHaveLength(2);
+    expect(stops()).toBe(1);
+  });
+
+  it('gets the full run of the design when it gives up before there was one', () => {
+    const { page, last } = setUp();
+    page.preview(depth('20 in'));
+    page.cancelPreview();
+    expect(last()).toMatchObject({ how: 'full', scenario });
+  });
+});
+
+describe('parts of the design', () => {
+  it('are added, doubled and taken away, and the next one is opened', () => {
+    const { page, finish, get } = setUp();
+    finish();
+    const names = () => get().design.scenario.coils?.map(({ name }) => name);
+    expect(page.addPart('coil')).toBeNull();
+    expect(names()).toEqual(['household', 'engine', 'collector', 'coil']);
+    expect(get().part).toBe('coils[3]');
+    expect(page.duplicatePart('coils[3]')).toBeNull();
+    expect(page.removePart('coils[3]')).toBeNull();
+    expect(names()).toEqual(['household', 'engine', 'collector', 'coil 2']);
+    expect(get().part).toBe('store');
+  });
+
+  it('stay when something needs them, with the reason', () => {
+    const { page, runs, finish, get } = setUp();
+    finish();
+    expect(page.removePart('coils[1]')).toEqual({ no: 'in use', by: 'engine' });
+    expect(get().design.scenario).toBe(scenario);
+    expect(runs).toHaveLength(1);
+  });
+});
+
+describe('what was typed', () => {
+  it('is kept as typed until it is read or given up', () => {
+    const { page, get } = setUp();
+    page.keepTyped('store.water_depth', '30 im');
+    page.keepTyped('supply.lift', 'tall');
+    expect(get().typed).toEqual({ 'store.water_depth': '30 im', 'supply.lift': 'tall' });
+    page.commit(depth('30 in'), 'water depth');
+    page.keepTyped('supply.lift', null);
+    expect(get().typed).toEqual({});
+  });
+});
+
+describe('the units', () => {
+  it('change without a run and without a change of the design', () => {
+    const { page, runs, get } = setUp();
+    page.chooseUnits('mixed');
+    expect(get()).toMatchObject({ units: 'mixed', design: { scenario } });
+    expect(get().design.scenario).toBe(scenario);
+    expect(runs).toHaveLength(1);
+  });
+});
+
+describe('answers', () => {
+  it('that are quick come unasked after each run of a new design', () => {
+    const { page, asked, finish } = setUp();
+    finish();
+    const keys = asked.map(({ key }) => key);
+    expect(keys).toContain('coil');
+    page.run();
+    for (const { heard } of asked) heard.answered({} as Answer);
+    finish();
+    expect(asked).toHaveLength(keys.length);
+    page.commit(depth('30 in'), 'water depth');
+    finish();
+    expect(asked.map(({ key }) => key)).toEqual([...keys, ...keys]);
+  });
+
+  it('tell how far they are, and what they are the answer for', () => {
+    const { page, asked, finish, get } = setUp();
+    finish();
+    page.ask('store');
+    const { heard } = asked[asked.length - 1];
+    heard.progress(3, 24);
+    expect(get().answers.store).toMatchObject({ at: 'working', progress: [3, 24] });
+    heard.answered({ key: 'store' } as Answer);
+    expect(get().answers.store).toMatchObject({ at: 'done', of: scenario });
+    page.commit(depth('30 in'), 'water depth');
+    expect(isOutdated(get().answers.store, get())).toBe(true);
+    expect(get().answers.store.answer).toEqual({ key: 'store' });
+  });
+
+  it('are stopped on request, and keep what was finished', () => {
+    const { page, asked, get } = setUp();
+    page.ask('store');
+    page.stopAsking('store');
+    expect(asked[0].stopped).toBe(true);
+    asked[0].heard.answered({ key: 'store', stopped: true } as Answer);
+    expect(get().answers.store).toMatchObject({ at: 'stopped', answer: { stopped: true } });
+  });
+
+  it('of a design that is no more are stopped and not taken in', () => {
+    const { page, asked, get } = setUp();
+    page.ask('store');
+    page.commit(depth('30 in'), 'water depth');
+    expect(asked[0].stopped).toBe(true);
+    asked[0].heard.answered({ key: 'store' } as Answer);
+    expect(get().answers.store).toMatchObject({ at: 'none' });
+  });
+
+  it('say why they failed', () => {
+    const { page, asked, get } = setUp();
+    page.ask('store');
+    asked[0].heard.failed('the store has no bottom');
+    expect(get().answers.store).toMatchObject({ at: 'failed', problem: 'the store has no bottom' });
+  });
+});
+
+describe('a pinned design', () => {
+  it('stays as it is while the page goes on', () => {
+    const { page, finish, get } = setUp();
+    finish();
+    page.pin();
+    page.commit(depth('30 in'), 'water depth');
+    finish();
+    expect(get().pinned).toMatchObject({ scenario, name: 'Demo' });
+    expect(get().pinned?.shown.scenario).toBe(scenario);
+    page.unpin();
+    expect(get().pinned).toBeNull();
+  });
+});
+
+describe('another scenario', () => {
+  it('is run over its own days, without the answers and texts of the one before', () => {
+    const { page, last, finish, get } = setUp();
+    finish();
+    page.keepTyped('supply.lift', 'tall');
+    page.chooseScenario('other');
+    expect(last().scenario).toMatchObject({ name: 'Other' });
+    expect(get()).toMatchObject({ design: { id: 'other' }, typed: {}, window_s: [0, 3 * 86_400] });
+    expect(Object.values(get().answers).every(({ at }) => at === 'none')).toBe(true);
+  });
+
+  it('is taken from a file only when it can at least be drawn', () => {
+    const { page, last, refuse, read, get } = setUp();
+    page.openScenario({ name: 'nonsense' });
+    refuse();
+    expect(get()).toMatchObject({ design: { id: 'demo' }, problems: [problem] });
+    page.openScenario({ ...scenario, name: 'mine' });
+    read();
+    expect(get().design).toMatchObject({ id: 'own', name: 'mine' });
+    expect(last().how).toBe('full');
   });
 });
