@@ -27,14 +27,14 @@ export interface Case {
   guess: number;
   /** Fewer are known not to do. */
   least?: number;
-  /** So many are known to do, if any number does. */
+  /** More are not tried. */
   most?: number;
 }
 
 export interface Found {
-  /** A day [s]; null where half a day is not enough. */
+  /** A day [s]; null where the most that was tried, as a rule half a day, is not enough. */
   time_s: number | null;
-  /** The counted days at that time, or at half a day. */
+  /** The counted days at that time, or at the most. */
   week: JobDone['figures'];
 }
 
@@ -90,7 +90,7 @@ export async function warmHours(
   };
   const ended = await searchAll(searches, attempt);
   return searches.map(({ found }, i) => {
-    const week = weeks[i].get(found ?? MOST_STEPS);
+    const week = weeks[i].get(found ?? cases[i].most ?? MOST_STEPS);
     return ended[i] && week ? { time_s: found === null ? null : found * STEP_s, week } : null;
   });
 }
