@@ -1,4 +1,6 @@
 /** The scaled drawing's share of the simulation: pure geometry, and edits of the file. */
+
+export { insideHeight } from '../../parts/store/geometry.ts';
 export {
   drawnWidth,
   type SectionFacts,

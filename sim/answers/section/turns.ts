@@ -2,7 +2,7 @@
 import { turnsOf } from '../../parts/coil/course.ts';
 import type { StoreDescription } from '../../parts/description.ts';
 import type { SketchedCoil } from '../../scenario/index.ts';
-import { drawnWidth, narrowestWidth } from './facts.ts';
+import { narrowestWidth } from './facts.ts';
 
 export type Misfit = 'above the water' | 'above its limit' | 'wider than the store';
 
@@ -42,7 +42,7 @@ export function crossingsOf(coil: SketchedCoil, store: StoreDescription): Crossi
     for (let half = 0; 0.25 + half / 2 <= turns + 1e-9; half++) {
       const height_m = coil.bottom_m + radius + (0.25 + half / 2) * coil.pitch_m;
       const side = half % 2 === 0 ? 'left' : 'right';
-      crossings.push({ side, winding, out_m, height_m, misfit: misfitAt(coil, store, height_m, radius) });
+      crossings.push({ side, winding, out_m, height_m, misfit: misfitAt(coil, store, out_m, height_m) });
     }
   }
   return crossings;
@@ -65,20 +65,21 @@ function windingRadii(coil: SketchedCoil, { shape }: StoreDescription): number[]
   const { side_by_side: count, tube, coil_diameter_m } = coil;
   const outside = tube.outside_diameter_m;
   const radius = coil_diameter_m / 2;
-  const room = Math.min(radius - outside, (drawnWidth(shape) - outside) / 2 - radius);
+  const width = narrowestWidth(shape, coil.bottom_m, woundTop(coil));
+  const room = Math.min(radius - outside, (width - outside) / 2 - radius);
   const apart = count === 1 ? 0 : Math.max(outside, Math.min(coil.pitch_m, (2 * room) / (count - 1)));
   return Array.from({ length: count }, (_, i) => radius + (i - (count - 1) / 2) * apart);
 }
 
 function misfitAt(
-  coil: SketchedCoil,
+  { limit_m, tube }: SketchedCoil,
   { shape, water_depth_m }: StoreDescription,
+  out_m: number,
   height_m: number,
-  radius_m: number,
 ): Misfit | null {
+  const radius_m = tube.outside_diameter_m / 2;
   const [low, high] = [height_m - radius_m, height_m + radius_m];
   if (high > water_depth_m + SLACK_M) return 'above the water';
-  if (coil.limit_m !== null && high > coil.limit_m + SLACK_M) return 'above its limit';
-  const wide = coil.coil_diameter_m + coil.tube.outside_diameter_m;
-  return wide > narrowestWidth(shape, low, high) + SLACK_M ? 'wider than the store' : null;
+  if (limit_m !== null && high > limit_m + SLACK_M) return 'above its limit';
+  return 2 * (out_m + radius_m) > narrowestWidth(shape, low, high) + SLACK_M ? 'wider than the store' : null;
 }

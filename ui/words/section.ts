@@ -1,0 +1,190 @@
+/** Words of the scaled drawing and of the list of parts. */
+import type { Face, Grip, Misfit, Refusal, SectionFacts, SketchedCoil } from '../../sim/index.ts';
+import { formatTape, misfitOf, waterVolume, woundTop } from '../../sim/index.ts';
+import { quantityText, systemOf, type Units } from './units.ts';
+
+export const sectionWords = {
+  title: 'Section',
+  hint: 'Drag a handle, or move to it with the Tab key and use the arrow keys. Escape puts it back.',
+  handles: 'Handles of the drawing',
+  in: 'in',
+  out: 'out',
+  top: 'top',
+  middle: 'middle',
+  bottom: 'bottom',
+  water: 'water',
+  pump: 'pump',
+  check: 'check',
+  relief: 'relief',
+  mixer: 'mixer',
+  heater: 'heater',
+  radiator: 'radiator',
+  vessel: 'vessel',
+  drain: 'drain',
+  cistern: 'cold water',
+  taps: 'taps',
+  probe: 'probe',
+  lidAjar: 'lid ajar',
+  lidOpen: 'no lid',
+  pinned: 'the pinned design',
+  plan: 'Store, coils, walls and probes are to scale; pipes and machines outside are a plan. Each coil is drawn with the relief it needs, fitted or not.',
+} as const;
+
+/** A length off a tape, or in whole millimetres. */
+export function tapeText(value_m: number, units: Units): string {
+  return systemOf(units, 'length') === 'US' ? formatTape(value_m) : `${Math.round(value_m * 1000)} mm`;
+}
+
+/** Turns to the nearest tenth. */
+function turnsText(turns: number): string {
+  return `${Math.round(turns * 10) / 10} ${Math.round(turns * 10) === 10 ? 'turn' : 'turns'}`;
+}
+
+const faceWords: Record<Face, string> = { sides: 'Sides', bottom: 'Bottom', lid: 'Lid' };
+
+/** What a handle moves. */
+export function gripLabel(grip: Grip, { coils }: SectionFacts): string {
+  switch (grip.what) {
+    case 'water':
+      return 'Water line';
+    case 'sheet':
+      return `Insulation, ${faceWords[grip.face].toLowerCase()}`;
+    case 'coil':
+      return `Coil ${coils[grip.coil].name}, ${grip.end}`;
+  }
+}
+
+/** Where a handle stands: `32 in of water, 239 gal`. */
+export function gripText(grip: Grip, facts: SectionFacts, units: Units): string {
+  const { store, coils } = facts;
+  switch (grip.what) {
+    case 'water': {
+      const volume = quantityText(waterVolume(store.shape, store.water_depth_m), 'volume', units);
+      return `${tapeText(store.water_depth_m, units)} of water, ${volume}${misfitTail(facts)}`;
+    }
+    case 'sheet':
+      return sheetText(facts, grip, units);
+    case 'coil': {
+      const coil = coils[grip.coil];
+      const at = grip.end === 'bottom' ? `starts ${tapeText(coil.bottom_m, units)} up` : endText(coil, units);
+      const misfit = misfitText(coil, facts.store);
+      return misfit === null ? at : `${at}; ${misfit}`;
+    }
+  }
+}
+
+function endText(coil: SketchedCoil, units: Units): string {
+  return `ends ${tapeText(woundTop(coil), units)} up, turns ${tapeText(coil.pitch_m, units)} apart`;
+}
+
+function sheetText(
+  { store }: SectionFacts,
+  { face, sheet }: Extract<Grip, { what: 'sheet' }>,
+  units: Units,
+): string {
+  const found = store.insulation[face][sheet];
+  if (!found) return 'bare';
+  const resistance = quantityText(found.resistance_m2K_W, 'resistance', units, { digits: 2 });
+  return `${tapeText(found.thickness_m, units)} of ${found.material}, ${resistance}`;
+}
+
+/** Which coils a lowered water line leaves dry. */
+function misfitTail({ store, coils }: SectionFacts): string {
+  const dry = coils.filter((coil) => misfitOf(coil, store)?.why === 'above the water');
+  return dry.map(({ name }) => `; coil ${name} stands out of it`).join('');
+}
+
+const misfitWhy: Record<Misfit, string> = {
+  'above the water': 'stand out of the water',
+  'above its limit': 'go past the height they are given',
+  'wider than the store': 'are wider than the store is there',
+};
+
+const misfitShort: Record<Misfit, string> = {
+  'above the water': 'out of the water',
+  'above its limit': 'past their height',
+  'wider than the store': 'too wide there',
+};
+
+/** `4 turns out of the water`, for inside the drawing; null where all fit. */
+export function misfitBrief(coil: SketchedCoil, store: SectionFacts['store']): string | null {
+  const misfit = misfitOf(coil, store);
+  return misfit && `${turnsText(misfit.turns)} ${misfitShort[misfit.why]}`;
+}
+
+/** `4 of 10 turns stand out of the water`; null where all fit. */
+export function misfitText(coil: SketchedCoil, store: SectionFacts['store']): string | null {
+  const misfit = misfitOf(coil, store);
+  if (!misfit) return null;
+  const all = misfit.turns >= misfit.of - 0.5;
+  const count = all ? `all ${turnsText(misfit.of)}` : `${misfit.turns} of ${turnsText(misfit.of)}`;
+  return `${count} ${misfitWhy[misfit.why]}`;
+}
+
+/** What to do about turns that do not fit. */
+export function misfitFix(coil: SketchedCoil, store: SectionFacts['store']): string {
+  return misfitOf(coil, store)?.why === 'wider than the store'
+    ? 'Wind it smaller, or hang it where the store is wider.'
+    : 'Hang it lower, wind it wider or closer, put windings side by side, or use less tube.';
+}
+
+export const refusalWords = {
+  say(refusal: Refusal): string {
+    switch (refusal.no) {
+      case 'one of its kind':
+        return 'the plant has one already';
+      case 'always there':
+        return 'a plant cannot be without it';
+      case 'in use':
+        return `${usersWords[refusal.by]} flows through it: give that another coil first, or remove it`;
+      case 'heats for it':
+        return 'the backup heater heats its water: remove that first';
+      case 'nobody draws':
+        return 'no household draws water: add it first';
+      case 'full':
+        return `there are ${refusal.most}, and no more can be reckoned`;
+    }
+  },
+};
+
+const usersWords = {
+  engine: 'the engine’s coolant',
+  collector: 'the collector’s loop',
+  taps: 'the household’s water',
+};
+
+/** Whose machine it is, as the file names it. */
+export function machineName(user: 'engine' | 'collector' | 'household', facts: SectionFacts): string {
+  if (user === 'household') return 'household';
+  return facts[user]?.name ?? user;
+}
+
+/** What a builder wants to see of a machine at a glance; `brief` where there is little room. */
+export function machineFacts(
+  user: 'engine' | 'collector' | 'household',
+  facts: SectionFacts,
+  units: Units,
+  brief: boolean,
+): string {
+  const { engine, collector, taps, supply } = facts;
+  const parts: string[] = [];
+  if (user === 'engine' && engine) {
+    parts.push(`${quantityText(engine.rated_output_W, 'electric_power', units)} ${engine.fuel.name}`);
+    if (!brief) parts.push(`${quantityText(engine.thermostat_open_C, 'temperature', units)} thermostat`);
+  }
+  if (user === 'collector' && collector) {
+    parts.push(
+      collector.tubes === null
+        ? `${quantityText(collector.area_m2, 'area', units)} flat`
+        : `${collector.tubes} tubes`,
+    );
+    const tilt = quantityText(collector.tilt_rad, 'angle', units, { digits: 2 });
+    parts.push(brief ? tilt : `tilt ${tilt}`);
+  }
+  if (user === 'household' && taps) {
+    parts.push(quantityText(supply.pump.open_flow_m3_s, 'flow', units));
+    if (!brief) parts.push(`cut-out ${quantityText(supply.pump.cut_out_Pa, 'pressure', units)}`);
+    if (taps.mixing_valve_C !== null) parts.push(quantityText(taps.mixing_valve_C, 'temperature', units));
+  }
+  return parts.join(', ');
+}
