@@ -27,6 +27,8 @@ export class Engine {
   running = false;
   /** Inside its timetable, or the hours in which it may answer a call for heat; set at restarts. */
   mayRun = false;
+  /** Electrical output since the last restart [W]: it steps, and a rate at a span's end must not see the next step. */
+  load_W: number;
   /** Temperature of the coolant coming back, flow and heat into the store at the last evaluation. */
   return_C = 0;
   flow_kg_s = 0;
@@ -54,6 +56,7 @@ export class Engine {
       description.coolant_flow_m3_s * lookUp(this.#coolant.density, description.thermostat_full_C);
     this.#most_W = description.rated_output_W * Math.min(1, altitudeDerating(altitude_m));
     this.#firstWeekday = firstWeekday;
+    this.load_W = this.output_W(0);
     const start = [air.around_C(description.surroundings, 0)];
     this.#block = layout.claim(description.name, 'block', start, BLOCK_SHARPNESS);
   }
@@ -101,7 +104,7 @@ export class Engine {
     this.flow_kg_s = 0;
     this.return_C = block;
     if (this.running) {
-      const output = this.output_W(t);
+      const output = this.load_W;
       const fuel = this.fuel_kg_s(output);
       heat = (this.jacketShare(output) + d.exhaust_share) * fuel * d.fuel.lower_heating_value_J_kg;
       out[placeOf.fuel_kg] = fuel;
@@ -156,6 +159,12 @@ export class Engine {
       total += drawn;
     }
     return total;
+  }
+
+  /** Takes up the load and the leave to run of a time of the run (at restarts). */
+  atRestart(t: number): void {
+    this.mayRun = this.allowed(t);
+    this.load_W = this.output_W(t);
   }
 
   /** Whether the timetable, or the hours in which it may answer a call for heat, hold at a time of the run. */

@@ -239,7 +239,7 @@ export class Simulation {
   #timetable(t: number): void {
     const { engine, store } = this.plant;
     if (!engine) return;
-    engine.mayRun = engine.allowed(t);
+    engine.atRestart(t);
     const byTable = engine.description.runs.kind === 'timetable';
     store.prepare(this.#y);
     if (engine.running && !engine.mayRun) {
