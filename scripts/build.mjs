@@ -33,6 +33,7 @@ const targets = {
       'scenarios',
       'ui/words',
       'ui/web',
+      'scripts/built-in.mjs',
       'vite.config.ts',
       'package-lock.json',
       'tsconfig.json',

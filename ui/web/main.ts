@@ -1,4 +1,5 @@
-/** Opens the page: the first scenario runs at once, in a worker. */
+/** Opens the page: what was solved when it was built stands at once; the workers wake afterwards. */
+import { builtInId, unpackBuiltIn } from './app/built-in.ts';
 import { catalogue } from './app/catalogue.ts';
 import { openPage } from './app/page.ts';
 import { TankfulPage } from './elements/tankful-page.ts';
@@ -9,12 +10,13 @@ import { createRunner } from './worker/runner.ts';
 const answerWorkers = Math.min(2, navigator.hardwareConcurrency || 1);
 
 const startWorker = () => new Worker(new URL('./worker/simulate.ts', import.meta.url), { type: 'module' });
+const solved = document.getElementById(builtInId);
 const element = new TankfulPage();
 element.page = openPage({
   catalogue,
   runner: createRunner(startWorker),
   pool: createPool(startWorker, answerWorkers),
   now: () => performance.now(),
-  builtIn: null,
+  builtIn: solved?.textContent ? unpackBuiltIn(solved.textContent) : null,
 });
 document.body.append(element);

@@ -15,9 +15,10 @@ import { systemOf, type Units } from '../../words/index.ts';
 import type { Pool, UnderWay } from '../worker/pool.ts';
 import type { Runner } from '../worker/runner.ts';
 import { createAsking, noAnswers } from './asking.ts';
+import type { BuiltIn } from './built-in.ts';
 import { type CatalogueEntry, openingScenario } from './catalogue.ts';
 import { createLive } from './live.ts';
-import type { AnswerKey, Answers, Design, PageState, RangeSpec, Shown } from './page-state.ts';
+import type { AnswerKey, Answers, Design, PageState, RangeSpec } from './page-state.ts';
 import { spanOf } from './span.ts';
 import { createStore, type Store } from './store.ts';
 
@@ -27,8 +28,7 @@ export interface PageDoors {
   pool: Pool;
   /** Milliseconds. */
   now(): number;
-  /** The opening scenario, solved when the page was built. */
-  builtIn: { shown: Omit<Shown, 'scenario'>; answers: Partial<Answers> } | null;
+  builtIn: BuiltIn | null;
 }
 
 export interface Page {

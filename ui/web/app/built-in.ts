@@ -1,0 +1,48 @@
+/**
+ * The opening scenario, solved when the page was built: its numbers stand before a worker has woken. It stands in the
+ * page as text beside the code.
+ */
+import type { Answer } from '../../../sim/index.ts';
+import { type PackedSeries, packSeries, unpackSeries } from './packed.ts';
+import type { AnswerKey, Answers, Shown } from './page-state.ts';
+
+/** Of the opening scenario, which the catalogue has. */
+export type Solved = Omit<Shown, 'scenario'>;
+
+export interface BuiltIn {
+  shown: Solved;
+  answers: Partial<Answers>;
+}
+
+/** Id of the element that holds the text. */
+export const builtInId = 'built-in';
+
+interface Packed {
+  shown: Omit<Solved, 'result'> & { result: Omit<Solved['result'], 'series'> & { series: PackedSeries } };
+  answers: Answer[];
+}
+
+/** Digits kept of numbers that stand alone: more than are ever shown. */
+const digits = 7;
+
+export function packBuiltIn(shown: Solved, answers: Answer[]): string {
+  const { result } = shown;
+  const packed: Packed = {
+    shown: { ...shown, result: { ...result, series: packSeries(result.series) } },
+    answers,
+  };
+  return JSON.stringify(packed, (_, value: unknown) =>
+    typeof value === 'number' && !Number.isInteger(value) ? Number(value.toPrecision(digits)) : value,
+  );
+}
+
+export function unpackBuiltIn(text: string): BuiltIn {
+  const { shown, answers } = JSON.parse(text) as Packed;
+  const { result } = shown;
+  return {
+    shown: { ...shown, result: { ...result, series: unpackSeries(result.series) } },
+    answers: Object.fromEntries(
+      answers.map((answer) => [answer.key satisfies AnswerKey, { at: 'done', answer }]),
+    ),
+  };
+}

@@ -1,0 +1,35 @@
+/** Run when the page is built: solves the opening scenario and works out the answers that the page opens with. */
+import demo from '../../../scenarios/demo.json';
+import {
+  chargingAnswer,
+  coilAnswer,
+  doHere,
+  readScenario,
+  type Scenario,
+  sectionFacts,
+  showersAnswer,
+  simulate,
+} from '../../../sim/index.ts';
+import { packBuiltIn } from '../app/built-in.ts';
+
+/** The text that stands in the page. */
+export async function solveDemo(): Promise<string> {
+  const scenario = demo as unknown as Scenario;
+  const context = {};
+  const read = readScenario(scenario, context);
+  if (!read.ok)
+    throw new Error('scenarios/demo.json - expected a sound scenario - got problems - run npm test');
+  const { plant, sketch, filled, notes } = read;
+  const shown = {
+    facts: sectionFacts(plant, sketch),
+    result: simulate(plant),
+    firstWeekday: plant.run.first_weekday,
+    filled,
+    notes,
+  };
+  return packBuiltIn(shown, [
+    await showersAnswer({ scenario, context, doJobs: doHere(scenario, context) }),
+    coilAnswer({ scenario, context }),
+    chargingAnswer({ scenario, context }),
+  ]);
+}
