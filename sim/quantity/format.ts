@@ -77,8 +77,10 @@ function unitFor(value_SI: number, key: DimensionKey, system: UnitSystem): Unit 
 
 /** Without noughts at its end. `most`: decimals at most. */
 function rounded(value: number, digits: number, most = Number.POSITIVE_INFINITY): string {
-  const significant = Number(value.toPrecision(Math.min(100, Math.max(1, digits))));
-  const kept = most === Number.POSITIVE_INFINITY ? significant : Number(significant.toFixed(most));
+  const many = Math.min(100, Math.max(1, digits));
+  // Rounded once, by whichever is coarser: 0.108945 to five digits and then to four places would be 0.1090.
+  const places = many - 1 - Math.floor(Math.log10(Math.abs(value)));
+  const kept = Number(places > most ? value.toFixed(most) : value.toPrecision(many));
   return String(kept === 0 ? 0 : kept);
 }
 

@@ -50,6 +50,11 @@ describe('formatQuantity', () => {
     expect([formatQuantity(value, key, 'US'), formatQuantity(value, key, 'SI')]).toEqual([inUS, inSI]);
   });
 
+  it('rounds once, by digits or by places', () => {
+    // 0.108945 degrees: to five digits first it would round up twice.
+    expect(formatQuantity((0.108945 * Math.PI) / 180, 'latitude', 'SI', { digits: 5 })).toBe('0.1089° N');
+  });
+
   it('keeps as many digits as it is asked for', () => {
     expect(formatQuantity(440 / 9, 'temperature', 'SI', { digits: 5 })).toBe('48.889 °C');
     expect(formatQuantity(1234.56, 'mass', 'SI', { digits: 2 })).toBe('1200 kg');
