@@ -1,13 +1,13 @@
 /** Answers: which can be asked of a design, and how they come. */
-import type { SectionFacts } from '../../../sim/index.ts';
-import type { Pool, UnderWay } from '../worker/pool.ts';
-import type { AnswerKey, AnswerState, Answers, PageState } from './page-state.ts';
+import type { Answer, RangeAnswer, SectionFacts } from '../../../sim/index.ts';
+import type { Heard, Pool, UnderWay } from '../worker/pool.ts';
+import type { AnswerKey, AnswerState, Answers, PageState, RangeSpec, RangeState } from './page-state.ts';
 import type { Store } from './store.ts';
 
 export const answerKeys = ['showers', 'coil', 'charging', 'collector', 'hours', 'store'] as const;
 
 /** Quick enough to be worked out unasked, after each run of a new design. */
-export const unasked: readonly AnswerKey[] = ['coil', 'charging'];
+export const unasked: readonly AnswerKey[] = ['coil', 'charging', 'showers'];
 
 export const noAnswers = Object.fromEntries(answerKeys.map((key) => [key, { at: 'none' }])) as Answers;
 
@@ -30,7 +30,8 @@ export function canAsk(key: AnswerKey, { taps, engine, collector }: SectionFacts
 
 export interface Asking {
   ask(key: AnswerKey): void;
-  stop(key: AnswerKey): void;
+  tryRange(spec: RangeSpec): void;
+  stop(key: AnswerKey | 'range'): void;
   /** What is under way is of no use any more. */
   stopAll(): void;
   /** The quick ones, for a design that was just run. */
@@ -38,28 +39,44 @@ export interface Asking {
 }
 
 export function createAsking(store: Store<PageState>, pool: Pool, now: () => number): Asking {
-  const underWay = new Map<AnswerKey, UnderWay>();
+  const underWay = new Map<AnswerKey | 'range', UnderWay>();
 
-  function patch(key: AnswerKey, change: Partial<AnswerState>): void {
-    const { answers } = store.get();
-    store.set({ answers: { ...answers, [key]: { ...answers[key], ...change } } });
+  function stateOf(key: AnswerKey | 'range'): AnswerState | RangeState | null {
+    const { answers, range } = store.get();
+    return key === 'range' ? range : answers[key];
   }
 
-  function ask(key: AnswerKey): void {
+  function put(key: AnswerKey | 'range', state: AnswerState | RangeState): void {
+    if (key === 'range') store.set({ range: state as RangeState });
+    else store.set({ answers: { ...store.get().answers, [key]: state } });
+  }
+
+  function patch(key: AnswerKey | 'range', change: Partial<AnswerState | RangeState>): void {
+    const state = stateOf(key);
+    if (state) put(key, { ...state, ...change } as AnswerState);
+  }
+
+  /** What is told of a question that was asked anew meanwhile is not taken in. */
+  function begin(
+    key: AnswerKey | 'range',
+    start: (heard: Heard<Answer | RangeAnswer>) => UnderWay,
+    stopped: (answer: Answer | RangeAnswer) => boolean,
+  ): void {
     underWay.get(key)?.stop();
     const { scenario } = store.get().design;
-    const { answer, of } = store.get().answers[key];
-    const last = answer && of ? { answer, of } : {};
-    const state: AnswerState = { ...last, at: 'working', progress: [0, 0], since_ms: now() };
-    store.set({ answers: { ...store.get().answers, [key]: state } });
-    const mine = pool.answer(key, scenario, {
+    patch(key, { at: 'working', progress: [0, 0], since_ms: now() });
+    const mine = start({
       progress(done, of) {
         if (underWay.get(key) === mine) patch(key, { progress: [done, of] });
       },
       answered(answer) {
         if (underWay.get(key) !== mine) return;
         underWay.delete(key);
-        patch(key, { at: answer.stopped ? 'stopped' : 'done', answer, of: scenario });
+        patch(key, {
+          at: stopped(answer) ? 'stopped' : 'done',
+          answer,
+          of: scenario,
+        } as Partial<AnswerState>);
       },
       failed(problem) {
         if (underWay.get(key) !== mine) return;
@@ -70,8 +87,29 @@ export function createAsking(store: Store<PageState>, pool: Pool, now: () => num
     underWay.set(key, mine);
   }
 
+  function ask(key: AnswerKey): void {
+    const { scenario } = store.get().design;
+    begin(
+      key,
+      (heard) => pool.answer(key, scenario, heard),
+      (answer) => 'key' in answer && answer.stopped === true,
+    );
+  }
+
   return {
     ask,
+    tryRange(spec) {
+      const { path, from, to, n } = spec;
+      const { scenario } = store.get().design;
+      underWay.get('range')?.stop();
+      underWay.delete('range');
+      store.set({ range: { spec, at: 'none' } });
+      begin(
+        'range',
+        (heard) => pool.range(`${path}=${from}:${to}:${n}`, scenario, heard),
+        (answer) => 'points' in answer && answer.done < answer.points.length,
+      );
+    },
     stop(key) {
       underWay.get(key)?.stop();
     },
@@ -79,7 +117,7 @@ export function createAsking(store: Store<PageState>, pool: Pool, now: () => num
       for (const [key, mine] of underWay) {
         underWay.delete(key);
         mine.stop();
-        patch(key, { at: store.get().answers[key].answer ? 'done' : 'none' });
+        patch(key, { at: stateOf(key)?.answer ? 'done' : 'none' });
       }
     },
     askQuick() {

@@ -17,7 +17,7 @@ export interface PageEvents {
   'remove-part': { path: string };
   'try-range': RangeSpec;
   ask: { key: AnswerKey };
-  'stop-asking': { key: AnswerKey };
+  'stop-asking': { key: AnswerKey | 'range' };
   'move-cursor': { time_s: number };
   zoom: { window_s: readonly [from_s: number, to_s: number] };
   'need-detail': Stretch;

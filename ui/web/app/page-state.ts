@@ -5,6 +5,7 @@ import type {
   FilledDefault,
   Note,
   Problem,
+  RangeAnswer,
   Result,
   Scenario,
   SectionFacts,
@@ -71,12 +72,9 @@ export interface RangeSpec {
   n: number;
 }
 
-export interface RangeState extends Pick<AnswerState, 'at' | 'progress' | 'since_ms' | 'problem'> {
+export interface RangeState extends Omit<AnswerState, 'answer'> {
   spec: RangeSpec;
-  /** The values tried, as the file has them, and the figures of each run; null where one failed or was left undone. */
-  values: string[];
-  figures: (Result['figures'] | null)[];
-  of: Scenario;
+  answer?: RangeAnswer;
 }
 
 /** The rooms of the page, and the anchors that lead to them. */

@@ -49,7 +49,7 @@ export interface Page {
   pin(): void;
   unpin(): void;
   ask(key: AnswerKey): void;
-  stopAsking(key: AnswerKey): void;
+  stopAsking(key: AnswerKey | 'range'): void;
   /** Runs the design with an input at several values. */
   tryRange(spec: RangeSpec): void;
   chooseUnits(units: Units): void;
@@ -156,7 +156,7 @@ export function openPage({ catalogue, runner, pool, now, builtIn }: PageDoors): 
     unpin: () => store.set({ pinned: null }),
     ask: asking.ask,
     stopAsking: asking.stop,
-    tryRange: () => {},
+    tryRange: asking.tryRange,
     chooseUnits: (units) => store.set({ units }),
     moveCursor: (time_s) => store.set({ cursor_s: time_s }),
     zoom: (window_s) => store.set({ window_s }),

@@ -24,7 +24,7 @@ export function createAnswerDesk({ say, nextTurn }: DeskDoors): (order: AskOrder
   const dropped = new Set<number>();
   let lastBatch = 0;
 
-  async function answer({ id, key, scenario }: Extract<AskOrder, { kind: 'answer' }>): Promise<void> {
+  async function answer({ id, question, scenario }: Extract<AskOrder, { kind: 'ask' }>): Promise<void> {
     const doJobs: DoJobs = (jobs, onProgress) =>
       new Promise((done) => {
         const batch = ++lastBatch;
@@ -33,7 +33,7 @@ export function createAnswerDesk({ say, nextTurn }: DeskDoors): (order: AskOrder
       });
     try {
       const onProgress = (done: number, of: number) => say({ kind: 'asked', id, done, of });
-      const found = await answerTo(key, { scenario, context: {} }, { doJobs, onProgress });
+      const found = await answerTo(question, { scenario, context: {}, doJobs, onProgress });
       say({ kind: 'answered', id, answer: found });
     } catch (error) {
       say({ kind: 'unanswered', id, problem: failure(error).got });
@@ -61,7 +61,7 @@ export function createAnswerDesk({ say, nextTurn }: DeskDoors): (order: AskOrder
 
   return (order) => {
     switch (order.kind) {
-      case 'answer':
+      case 'ask':
         void answer(order);
         return;
       case 'job':

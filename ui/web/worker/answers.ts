@@ -1,30 +1,39 @@
-/** Which answer is worked out by what. */
+/** Which question is answered by what. */
 import {
   type Answer,
   chargingAnswer,
   coilAnswer,
   type DoJobs,
+  hoursAnswer,
+  type RangeAnswer,
   type ReadContext,
+  rangeAnswer,
   type Scenario,
+  showersAnswer,
 } from '../../../sim/index.ts';
+import type { AskQuestion } from './protocol.ts';
 
 interface Means {
+  scenario: Scenario;
+  context: ReadContext;
   doJobs: DoJobs;
   onProgress(done: number, of: number): void;
 }
 
-export async function answerTo(
-  key: Answer['key'],
-  question: { scenario: Scenario; context: ReadContext },
-  { onProgress }: Means,
-): Promise<Answer> {
+export async function answerTo(question: AskQuestion, means: Means): Promise<Answer | RangeAnswer> {
+  if ('vary' in question) return rangeAnswer({ ...means, vary: [question.vary] });
   // Progress of what needs no runs, in percent.
-  const byShare = { ...question, onProgress: (share: number) => onProgress(Math.round(share * 100), 100) };
+  const onProgress = (share: number) => means.onProgress(Math.round(share * 100), 100);
+  const { key } = question;
   switch (key) {
     case 'coil':
-      return coilAnswer(byShare);
+      return coilAnswer({ ...means, onProgress });
     case 'charging':
-      return chargingAnswer(byShare);
+      return chargingAnswer({ ...means, onProgress });
+    case 'showers':
+      return showersAnswer(means);
+    case 'hours':
+      return hoursAnswer(means);
     default:
       throw new RangeError(`${key} - expected an answer that can be asked - got one that cannot`);
   }

@@ -2,13 +2,13 @@
  * The page's side of the answer workers: each answer is worked out in one of them, and the runs it needs are shared
  * out among all, one to each at a time. Stopping an answer leaves its other runs undone; what is finished is kept.
  */
-import type { Answer, Job, JobResult, Scenario, Series, Stretch } from '../../../sim/index.ts';
-import type { AskReport, Report } from './protocol.ts';
+import type { Answer, Job, JobResult, RangeAnswer, Scenario, Series, Stretch } from '../../../sim/index.ts';
+import type { AskQuestion, AskReport, Report } from './protocol.ts';
 import type { WorkerLike } from './runner.ts';
 
-export interface Heard {
+export interface Heard<Found> {
   progress(done: number, of: number): void;
-  answered(answer: Answer): void;
+  answered(answer: Found): void;
   failed(problem: string): void;
 }
 
@@ -18,13 +18,9 @@ export interface UnderWay {
 }
 
 export interface Pool {
-  answer(key: Answer['key'], scenario: Scenario, heard: Heard): UnderWay;
-  /** Does runs; those left undone by a stop come back as null. */
-  jobs(
-    scenario: Scenario,
-    jobs: Job[],
-    heard: { progress(done: number, of: number): void; done(results: (JobResult | null)[]): void },
-  ): UnderWay;
+  answer(key: Answer['key'], scenario: Scenario, heard: Heard<Answer>): UnderWay;
+  /** Runs the scenario with an input varied, as `store.water_depth=20 in:40 in:5`. */
+  range(vary: string, scenario: Scenario, heard: Heard<RangeAnswer>): UnderWay;
   detail(scenario: Scenario, stretch: Stretch, heard: (series: Series) => void): UnderWay;
 }
 
@@ -51,9 +47,11 @@ interface Task {
   job: Job;
 }
 
+type AnyAnswer = Extract<AskReport, { kind: 'answered' }>['answer'];
+
 interface Asked {
   seat: Seat;
-  heard: Heard;
+  heard: Heard<AnyAnswer>;
   stopped: boolean;
   batches: Batch[];
 }
@@ -180,25 +178,25 @@ export function createPool(startWorker: () => WorkerLike, size: number): Pool {
     next();
   }
 
+  function ask(question: AskQuestion, scenario: Scenario, heard: Heard<AnyAnswer>): UnderWay {
+    const seat = seatFor(({ answers }) => answers > 0) ?? leastAsked(seats);
+    const id = ++lastId;
+    seat.answers++;
+    const entry: Asked = { seat, heard, stopped: false, batches: [] };
+    asked.set(id, entry);
+    seat.worker.postMessage({ kind: 'ask', id, question, scenario });
+    return {
+      stop() {
+        entry.stopped = true;
+        for (const batch of entry.batches) abandon(batch);
+      },
+    };
+  }
+
   return {
-    answer(key, scenario, heard) {
-      const seat = seatFor(({ answers }) => answers > 0) ?? leastAsked(seats);
-      const id = ++lastId;
-      seat.answers++;
-      const entry: Asked = { seat, heard, stopped: false, batches: [] };
-      asked.set(id, entry);
-      seat.worker.postMessage({ kind: 'answer', id, key, scenario });
-      return {
-        stop() {
-          entry.stopped = true;
-          for (const batch of entry.batches) abandon(batch);
-        },
-      };
-    },
-    jobs(scenario, jobs, heard) {
-      const batch = enqueue(scenario, jobs, heard);
-      return { stop: () => abandon(batch) };
-    },
+    // What comes back is what was asked for.
+    answer: (key, scenario, heard) => ask({ key }, scenario, heard as Heard<AnyAnswer>),
+    range: (vary, scenario, heard) => ask({ vary }, scenario, heard as Heard<AnyAnswer>),
     detail(scenario, stretch, heard) {
       const seat = seatFor(({ task, answers }) => task !== null || answers > 0) ?? leastAsked(seats);
       const id = ++lastId;

@@ -6,6 +6,7 @@ import type {
   JobResult,
   Note,
   Problem,
+  RangeAnswer,
   Result,
   Scenario,
   SectionFacts,
@@ -31,7 +32,7 @@ export type RunReport = { id: number } & (
 
 /** Answers are worked out in one worker, which hands their runs out through the page to all. */
 export type AskOrder =
-  | { kind: 'answer'; id: number; key: Answer['key']; scenario: Scenario }
+  | { kind: 'ask'; id: number; question: AskQuestion; scenario: Scenario }
   | { kind: 'job'; id: number; scenario: Scenario; job: Job }
   | { kind: 'drop-job'; id: number }
   | { kind: 'detail'; id: number; scenario: Scenario; stretch: Stretch }
@@ -39,8 +40,11 @@ export type AskOrder =
   | { kind: 'jobs-done'; batch: number; results: (JobResult | null)[] }
   | { kind: 'job-progress'; batch: number; done: number };
 
+/** An answer by its key, or an input varied, as `store.water_depth=20 in:40 in:5`. */
+export type AskQuestion = { key: Answer['key'] } | { vary: string };
+
 export type AskReport =
-  | { kind: 'answered'; id: number; answer: Answer }
+  | { kind: 'answered'; id: number; answer: Answer | RangeAnswer }
   | { kind: 'asked'; id: number; done: number; of: number }
   | { kind: 'unanswered'; id: number; problem: string }
   | { kind: 'jobs'; id: number; batch: number; scenario: Scenario; jobs: Job[] }

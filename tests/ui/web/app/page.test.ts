@@ -4,6 +4,7 @@ import {
   type Answer,
   type Edit,
   type Problem,
+  type RangeAnswer,
   type Result,
   readScenario,
   type Scenario,
@@ -39,7 +40,8 @@ interface Run {
 function setUp(builtIn: PageDoors['builtIn'] = null) {
   const runs: Run[] = [];
   let stops = 0;
-  const asked: { key: string; scenario: Scenario; heard: Heard; stopped: boolean }[] = [];
+  const asked: { key: string; scenario: Scenario; heard: Heard<Answer>; stopped: boolean }[] = [];
+  const ranges: { vary: string; scenario: Scenario; heard: Heard<RangeAnswer> }[] = [];
   const page = openPage({
     catalogue,
     builtIn,
@@ -58,7 +60,10 @@ function setUp(builtIn: PageDoors['builtIn'] = null) {
           },
         };
       },
-      jobs: () => ({ stop() {} }),
+      range(vary, own, heard) {
+        ranges.push({ vary, scenario: own, heard });
+        return { stop() {} };
+      },
       detail: () => ({ stop() {} }),
     },
   });
@@ -70,7 +75,7 @@ function setUp(builtIn: PageDoors['builtIn'] = null) {
     run.heard({ id: 1, kind: 'result', result, ofDays: 2 });
   };
   const refuse = (run = last()) => run.heard({ id: 1, kind: 'refused', problems: [problem], sketch: null });
-  return { page, runs, last, read, finish, refuse, asked, get: page.store.get, stops: () => stops };
+  return { page, runs, last, read, finish, refuse, asked, ranges, get: page.store.get, stops: () => stops };
 }
 
 describe('the page', () => {
@@ -296,6 +301,36 @@ describe('answers', () => {
     page.ask('store');
     asked[0].heard.failed('the store has no bottom');
     expect(get().answers.store).toMatchObject({ at: 'failed', problem: 'the store has no bottom' });
+  });
+});
+
+describe('an input varied over a range', () => {
+  const spec = { path: 'store.water_depth', from: '20 in', to: '32 in', n: 4 };
+
+  it('is run and told of as it goes', () => {
+    const { page, ranges, get } = setUp();
+    page.tryRange(spec);
+    expect(ranges).toMatchObject([{ vary: 'store.water_depth=20 in:32 in:4', scenario }]);
+    ranges[0].heard.progress(1, 4);
+    expect(get().range).toMatchObject({ spec, at: 'working', progress: [1, 4] });
+    ranges[0].heard.answered({ points: [{}, {}], done: 2 } as RangeAnswer);
+    expect(get().range).toMatchObject({ at: 'done', answer: { done: 2 }, of: scenario });
+  });
+
+  it('is marked where it was stopped', () => {
+    const { page, ranges, get } = setUp();
+    page.tryRange(spec);
+    ranges[0].heard.answered({ points: [{}, {}], done: 1 } as RangeAnswer);
+    expect(get().range?.at).toBe('stopped');
+  });
+
+  it('gives way to another one', () => {
+    const { page, ranges, get } = setUp();
+    page.tryRange(spec);
+    page.tryRange({ ...spec, n: 7 });
+    ranges[0].heard.answered({ points: [], done: 0 } as unknown as RangeAnswer);
+    expect(get().range).toMatchObject({ at: 'working', spec: { n: 7 } });
+    expect(get().range?.answer).toBeUndefined();
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Answer, JobResult, Scenario } from '../../../../sim/index.ts';
-import { createPool } from '../../../../ui/web/worker/pool.ts';
+import type { Answer, JobResult, RangeAnswer, Scenario } from '../../../../sim/index.ts';
+import { createPool, type Heard } from '../../../../ui/web/worker/pool.ts';
 import { HandWorker } from './hand-worker.ts';
 
 const scenario = { name: 'n' } as Scenario;
@@ -45,39 +45,39 @@ describe('a pool', () => {
   });
 
   it('gives runs out one to a worker, and their results back in the order they were asked for', () => {
-    const { pool, workers, jobOf, finish } = setUp();
-    const found: (JobResult | null)[][] = [];
-    const steps: number[] = [];
-    pool.jobs(scenario, [edits(1), edits(2), edits(3)], {
-      progress: (done) => void steps.push(done),
-      done: (results) => void found.push(results),
-    });
-    expect(workers).toHaveLength(2);
-    expect(jobOf(workers[1])?.job).toEqual(edits(2));
-    finish(workers[1], 22);
-    expect(jobOf(workers[1])?.job).toEqual(edits(3));
-    finish(workers[1], 33);
-    finish(workers[0], 11);
-    expect(steps).toEqual([1, 2, 3]);
-    expect(found).toEqual([[result(11), result(22), result(33)]]);
-  });
-
-  it('shares the runs of an answer out among all workers and sends their results to the one that asked', () => {
-    const { pool, workers, heard, hear, finish } = setUp();
+    const { pool, workers, hear, jobOf, finish } = setUp();
     pool.answer('store', scenario, hear);
     const [host] = workers;
-    host.say({ kind: 'jobs', id: 1, batch: 7, scenario, jobs: [edits(1), edits(2)] });
+    host.say({ kind: 'jobs', id: 1, batch: 7, scenario, jobs: [edits(1), edits(2), edits(3)] });
     expect(workers).toHaveLength(2);
-    finish(workers[1], 22);
+    const other = workers[1];
+    expect(jobOf(other)?.job).toEqual(edits(2));
+    finish(other, 22);
+    expect(jobOf(other)?.job).toEqual(edits(3));
+    finish(other, 33);
     finish(host, 11);
-    expect(host.orders.slice(-3)).toEqual([
+    expect(host.orders.slice(-4)).toEqual([
       { kind: 'job-progress', batch: 7, done: 1 },
       { kind: 'job-progress', batch: 7, done: 2 },
-      { kind: 'jobs-done', batch: 7, results: [result(11), result(22)] },
+      { kind: 'job-progress', batch: 7, done: 3 },
+      { kind: 'jobs-done', batch: 7, results: [result(11), result(22), result(33)] },
     ]);
-    host.say({ kind: 'asked', id: 1, done: 2, of: 2 });
-    host.say({ kind: 'answered', id: 1, answer });
+  });
+
+  it('passes on how far an answer is, and the answer', () => {
+    const { pool, workers, heard, hear } = setUp();
+    pool.answer('store', scenario, hear);
+    workers[0].say({ kind: 'asked', id: 1, done: 2, of: 2 });
+    workers[0].say({ kind: 'answered', id: 1, answer });
     expect(heard).toEqual([[2, 2], answer]);
+  });
+
+  it('asks for a range as it does for an answer', () => {
+    const { pool, workers, hear } = setUp();
+    pool.range('run.days=1:3:3', scenario, hear as unknown as Heard<RangeAnswer>);
+    expect(workers[0].orders).toEqual([
+      { kind: 'ask', id: 1, question: { vary: 'run.days=1:3:3' }, scenario },
+    ]);
   });
 
   it('leaves the rest undone when an answer is stopped, and keeps what is finished', () => {
@@ -99,16 +99,18 @@ describe('a pool', () => {
   });
 
   it('does not mistake a run that was dropped for the next one', () => {
-    const { pool, workers, jobOf } = setUp(1);
-    const found: unknown[] = [];
-    const heard = { progress: () => {}, done: (results: unknown[]) => void found.push(results) };
-    pool.jobs(scenario, [edits(1)], heard).stop();
-    const dropped = jobOf(workers[0])?.id ?? -1;
-    pool.jobs(scenario, [edits(2)], heard);
-    workers[0].say({ kind: 'job-done', id: dropped, result: result(11) });
-    expect(found).toEqual([[null]]);
-    workers[0].say({ kind: 'job-done', id: jobOf(workers[0])?.id ?? -1, result: result(22) });
-    expect(found).toEqual([[null], [result(22)]]);
+    const { pool, workers, hear, jobOf, finish } = setUp(1);
+    const underWay = pool.answer('store', scenario, hear);
+    const [host] = workers;
+    host.say({ kind: 'jobs', id: 1, batch: 1, scenario, jobs: [edits(1)] });
+    const dropped = jobOf(host)?.id ?? -1;
+    underWay.stop();
+    pool.answer('hours', scenario, hear);
+    host.say({ kind: 'jobs', id: 3, batch: 2, scenario, jobs: [edits(2)] });
+    host.say({ kind: 'job-done', id: dropped, result: result(11) });
+    expect(host.orders.at(-1)?.kind).toBe('job');
+    finish(host, 22);
+    expect(host.orders.at(-1)).toEqual({ kind: 'jobs-done', batch: 2, results: [result(22)] });
   });
 
   it('gives two answers to two workers', () => {
@@ -120,17 +122,17 @@ describe('a pool', () => {
   });
 
   it('fails what a broken worker had in hand, and goes on with the rest in a new one', () => {
-    const { pool, workers, heard, hear, finish } = setUp(1);
-    const found: (JobResult | null)[][] = [];
-    pool.answer('coil', scenario, hear);
-    pool.jobs(scenario, [edits(1), edits(2)], {
-      progress: () => {},
-      done: (results) => void found.push(results),
-    });
-    workers[0].onerror?.({ message: 'out of memory' } as ErrorEvent);
-    expect(heard).toEqual(['out of memory']);
-    expect(workers[0].ended).toBe(true);
-    finish(workers[1], 22);
-    expect(found).toEqual([[{ ok: false, problem: 'out of memory' }, result(22)]]);
+    const { pool, workers, heard, hear, finish } = setUp();
+    pool.answer('store', scenario, hear);
+    const [host] = workers;
+    host.say({ kind: 'jobs', id: 1, batch: 1, scenario, jobs: [edits(1), edits(2), edits(3)] });
+    workers[1].onerror?.({ message: 'out of memory' } as ErrorEvent);
+    expect(workers[1].ended).toBe(true);
+    finish(workers[2], 33);
+    finish(host, 11);
+    const results = [result(11), { ok: false, problem: 'out of memory' }, result(33)];
+    expect(host.orders.at(-1)).toEqual({ kind: 'jobs-done', batch: 1, results });
+    host.onerror?.({ message: 'no more' } as ErrorEvent);
+    expect(heard).toEqual(['no more']);
   });
 });
