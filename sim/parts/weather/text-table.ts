@@ -1,4 +1,5 @@
 /** Separated text as lines of cells. Knows nothing of weather. */
+import { dsvFormat } from 'd3-dsv';
 import type { ProblemList } from './problems.ts';
 import { quote } from './problems.ts';
 
@@ -67,22 +68,8 @@ export function readTable(text: string, head: number, problems: ProblemList): Te
 /** Splits one line into trimmed cells; a cell in double quotes may hold the separator, and "" for a quote. */
 export function splitLine(line: string, separator: string): string[] {
   if (!line.includes('"')) return line.split(separator).map((cell) => cell.trim());
-  const cells: string[] = [];
-  let cell = '';
-  let quoted = false;
-  for (let i = 0; i < line.length; i++) {
-    const c = line[i];
-    if (c === '"' && quoted && line[i + 1] === '"') {
-      cell += '"';
-      i++;
-    } else if (c === '"') quoted = !quoted;
-    else if (c === separator && !quoted) {
-      cells.push(cell.trim());
-      cell = '';
-    } else cell += c;
-  }
-  cells.push(cell.trim());
-  return cells;
+  const [cells = []] = dsvFormat(separator).parseRows(line);
+  return cells.map((cell) => cell.trim());
 }
 
 /** Marks loggers and archives write where nothing was measured. */
