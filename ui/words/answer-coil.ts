@@ -67,7 +67,7 @@ function joined(answer: Answer, say: Say): string[] {
       ? 'more than boiling'
       : say.quantity(Number(row.lowest_tank_C), 'temperature', 3);
   return [
-    `${counted(Number(series.rolls), 'roll')} in series lose ${times} times the pressure of the same in parallel (${say.quantity(lost(series), 'pressure', 2)} and ${say.quantity(lost(parallel), 'pressure', 2)}); the store they need is ${needs(series)} and ${needs(parallel)}.`,
+    `At the same flow ${counted(Number(series.rolls), 'roll')} in series lose ${times} times the pressure of the same in parallel (${say.quantity(lost(series), 'pressure', 2)} and ${say.quantity(lost(parallel), 'pressure', 2)}); the store they need is ${needs(series)} and ${needs(parallel)}.`,
   ];
 }
 

@@ -91,18 +91,22 @@ export function coilTables(plant: PlantDescription, own: HouseholdCoil, asked: A
   const all = candidatesFor(present).map(study);
   const worth = worthwhile(all, plant, asked);
   if (!worth.includes(own)) worth.unshift(own);
+  // Beside one another at one flow through the tube; what the pump makes of each is in the tap's columns.
+  const alike = { ...asked, flow_m3_s: own.flow_m3_s };
+  const beside = (coil: CoilDescription) =>
+    sameCoil(coil, present) ? own : householdCoil(plant, coil, alike);
   const rolls = Math.max(2, present.rolls);
   const tables: Record<string, Table> = {
     candidates: tableOf(plant, all, present),
     worth: tableOf(plant, worth, present),
     joined: tableOf(
       plant,
-      (['series', 'parallel'] as const).map((join) => study({ ...present, rolls, join })),
+      (['series', 'parallel'] as const).map((join) => beside({ ...present, rolls, join })),
       present,
     ),
   };
   const other = namesake(present.tube);
-  if (other) tables.namesake = tableOf(plant, [own, study(withTube(present, other))], present);
+  if (other) tables.namesake = tableOf(plant, [own, beside(withTube(present, other))], present);
   return tables;
 }
 
