@@ -68,8 +68,12 @@ export function readTable(text: string, head: number, problems: ProblemList): Te
 /** Splits one line into trimmed cells; a cell in double quotes may hold the separator, and "" for a quote. */
 export function splitLine(line: string, separator: string): string[] {
   if (!line.includes('"')) return line.split(separator).map((cell) => cell.trim());
-  // Hand-made files put a blank between separator and quote, which the format does not know.
-  const tight = line.split(`${separator} "`).join(`${separator}"`);
+  // Hand-made files put blanks between separator and quote, which the format does not know.
+  const tight = line
+    .split(`${separator} "`)
+    .join(`${separator}"`)
+    .split(`" ${separator}`)
+    .join(`"${separator}`);
   const [cells = []] = dsvFormat(separator).parseRows(tight);
   return cells.map((cell) => cell.trim());
 }
