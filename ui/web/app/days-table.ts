@@ -1,29 +1,39 @@
-/** The Days panel as rows of numbers: one an hour for up to a week, else one a day. */
+/** The Days panels as rows of numbers: each sample, or one an hour or a day where samples are too many to read. */
 import type { Series } from '../../../sim/index.ts';
-import { type HeatKey, heatAt, heatStreams, layerAt } from './days-data.ts';
+import type { TimeSpan } from '../charts/frame.ts';
+import { type HeatKey, heatStreams, heatValues, layerAt } from './days-data.ts';
 
 export interface DaysRow {
-  /** End of the row's hour or day. */
+  /** End of the row's interval, hour or day. */
   time_s: number;
   top_C: number;
   middle_C: number;
   bottom_C: number;
   /** Means over the row. */
   heat_W: Record<HeatKey, number>;
+  flow_m3_s: number;
+  sun_W_m2: number;
+  /** Warmest water at the tap in the row; not a number where none was drawn. */
+  outlet_C: number;
   /** Time in the row for which draws ran colder than wanted. */
   cold_s: number;
 }
 
-const hourly_days = 7;
+/** More rows than this nobody reads. */
+const most = 200;
 
-export function daysTable(series: Series, days: number): { step_s: number; rows: DaysRow[] } {
-  const step_s = Math.max(series.interval_s, days <= hourly_days ? 3600 : 86_400);
+export function daysTable(series: Series, { from_s, to_s }: TimeSpan): { step_s: number; rows: DaysRow[] } {
+  const { time_s, interval_s } = series;
+  const steps = [interval_s, 3600, 86_400].filter((step) => step >= interval_s);
+  const step_s = steps.find((step) => (to_s - from_s) / step <= most) ?? steps[steps.length - 1];
   const rows: DaysRow[] = [];
-  // A sample at the very start closes no interval.
-  let first = series.time_s[0] === 0 ? 1 : 0;
-  for (let end_s = step_s; first < series.time_s.length; end_s += step_s) {
+  // A sample at the start of the window, or of the run, closes an interval that is not in it.
+  let first = time_s.findIndex((at_s) => at_s > from_s);
+  if (first < 0) return { step_s, rows };
+  let end_s = (Math.floor(from_s / step_s) + 1) * step_s;
+  for (; first < time_s.length && time_s[first] <= to_s; end_s += step_s) {
     let next = first;
-    while (next < series.time_s.length && series.time_s[next] <= end_s) next++;
+    while (next < time_s.length && time_s[next] <= Math.min(end_s, to_s)) next++;
     if (next > first) rows.push(rowOf(series, first, next));
     first = next;
   }
@@ -31,19 +41,28 @@ export function daysTable(series: Series, days: number): { step_s: number; rows:
 }
 
 function rowOf(series: Series, first: number, next: number): DaysRow {
+  const { channels } = series;
   const last = next - 1;
-  const sum = (of: (sample: number) => number) => {
+  const sum = (values: ArrayLike<number> | undefined) => {
     let total = 0;
-    for (let i = first; i < next; i++) total += of(i);
+    for (let i = first; values && i < next; i++) total += values[i];
     return total;
   };
-  const mean_W = (key: HeatKey) => sum((i) => heatAt(series, key, i)) / (next - first);
+  const mean = (values: ArrayLike<number> | undefined) => sum(values) / (next - first);
+  const outlets =
+    channels.outlet_C?.slice(first, next).filter((value) => value > Number.NEGATIVE_INFINITY) ?? [];
   return {
     time_s: series.time_s[last],
     top_C: layerAt(series, 1, last),
     middle_C: layerAt(series, 0.5, last),
     bottom_C: layerAt(series, 0, last),
-    heat_W: Object.fromEntries(heatStreams.map(({ key }) => [key, mean_W(key)])) as Record<HeatKey, number>,
-    cold_s: sum((i) => series.channels.ran_cold_s?.[i] ?? 0),
+    heat_W: Object.fromEntries(heatStreams.map(({ key }) => [key, mean(heatValues(series, key))])) as Record<
+      HeatKey,
+      number
+    >,
+    flow_m3_s: mean(channels.mixed_flow_m3_s),
+    sun_W_m2: mean(channels.sun_W_m2),
+    outlet_C: outlets.length > 0 ? Math.max(...outlets) : Number.NaN,
+    cold_s: sum(channels.ran_cold_s),
   };
 }

@@ -1,27 +1,38 @@
 /** What is drawn over the height-by-time field, and the key to its colours. */
 import { ticks } from 'd3';
-import { timeAxis, timeTicks, upwardScale, valueAxis } from './frame.ts';
+import { axes, type ChartOptions, inside, upwardScale } from './frame.ts';
 import { fieldContour, type Grid } from './height-field.ts';
 import { colourAt, type FieldScale, type Palette, placeOf } from './palette.ts';
 import { label, px, tag } from './svg.ts';
-import type { TimeChartOptions } from './temperature-chart.ts';
 
 export interface FieldOverlay {
   grid: Grid;
+  /** Height of the water in the axis's unit. */
   depth: number;
   /** Warm enough for the tap; null where nobody draws. */
   usable: number | null;
+  /** A pinned design's field, of which only the line is drawn. */
+  ghost?: Grid | undefined;
+  /** Height that the reader is at, in the axis's unit. */
+  chosen?: number | undefined;
 }
 
 /** Axes, and the line of usable water twice: a wide one in the paper's colour keeps it visible on any field. */
-export function fieldOverlay({ grid, depth, usable }: FieldOverlay, options: TimeChartOptions): string {
-  const { frame, span } = options;
+export function fieldOverlay(
+  { grid, depth, usable, ghost, chosen }: FieldOverlay,
+  options: ChartOptions,
+): string {
+  const { frame } = options;
   const y = upwardScale(frame, 0, depth);
-  const contour = usable === null ? '' : fieldContour(grid, usable, frame);
+  const line = (name: string, of: Grid, dashed = false) => {
+    const d = usable === null ? '' : fieldContour(of, usable, frame, dashed);
+    return d === '' ? '' : tag('path', { class: 'halo', d }) + tag('path', { class: name, d });
+  };
+  const level = chosen === undefined ? '' : `M${frame.left},${px(y(chosen))}H${frame.width - frame.right}`;
   return [
-    valueAxis(frame, y, ticks(0, depth, 4), options.valueWords),
-    timeAxis(frame, span, timeTicks(frame, span, options.apart_px), options.timeWords, options.apart_px),
-    ...(contour === '' ? [] : ['halo', 'contour'].map((name) => tag('path', { class: name, d: contour }))),
+    axes(options, y, ticks(0, depth, 4)),
+    inside(frame, ghost ? line('ghost contour', ghost, true) : '', line('contour', grid)),
+    level === '' ? '' : tag('path', { class: 'level', d: level }),
   ].join('');
 }
 

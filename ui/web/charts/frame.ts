@@ -1,4 +1,5 @@
 /** The rectangle a chart draws in, and the time axis that all charts of a panel share. */
+import { ticks } from 'd3';
 import { label, tag } from './svg.ts';
 
 export interface Frame {
@@ -24,12 +25,32 @@ export interface TimeTick {
 
 export type Scale = (value: number) => number;
 
+/** What a chart is drawn in and how its axes are worded. */
+export interface ChartOptions {
+  frame: Frame;
+  span: TimeSpan;
+  timeWords: (tick: TimeTick) => string;
+  valueWords: (value: number) => string;
+  /** Least distance of two ticks. */
+  apart_px: number;
+  /** From the unit of the data to the axis's. */
+  of: Scale;
+}
+
+/** Where an axis begins and ends, and its marks. */
+export interface Range {
+  low: number;
+  high: number;
+  at: number[];
+}
+
 export const day_s = 86_400;
-const hour_s = 3600;
 /** Steps a person counts time in. */
-const steps_s = [1, 2, 3, 6, 12]
-  .map((hours) => hours * hour_s)
-  .concat([1, 2, 7, 14, 28, 56].map((days) => days * day_s));
+const steps_s = [
+  ...[1, 2, 5, 10, 15, 30].map((minutes) => minutes * 60),
+  ...[1, 2, 3, 6, 12].map((hours) => hours * 3600),
+  ...[1, 2, 7, 14, 28, 56].map((days) => days * day_s),
+];
 
 /** Straight from one range to the other. (d3's own brings parsers of colours and formats along.) */
 function linearScale([low, high]: [number, number], [start, end]: [number, number]): Scale {
@@ -51,7 +72,7 @@ export function upwardScale(frame: Frame, low: number, high: number): Scale {
   return linearScale([low, high], [frame.height - frame.bottom, frame.top]);
 }
 
-/** Ticks at least `apart_px` apart, on whole hours or midnights counted from the run's first midnight. */
+/** Ticks at least `apart_px` apart, on whole minutes, hours or midnights counted from the run's first midnight. */
 export function timeTicks(frame: Frame, span: TimeSpan, apart_px: number): TimeTick[] {
   const room = Math.max(1, (frame.width - frame.left - frame.right) / apart_px);
   const wanted = (span.to_s - span.from_s) / room;
@@ -91,6 +112,46 @@ export function timeAxis(
     ...parts,
     tag('path', { d: `M${frame.left},${foot}H${frame.width - frame.right}` }),
   );
+}
+
+/** What rounding leaves of a value that should stand on a mark. */
+const hair = 1e-6;
+
+/** On round numbers, from the lowest to the highest; one value alone gets room above it. */
+export function rangeOf(low: number, high: number): Range {
+  const marks = ticks(low, high, 5);
+  const by = marks.length > 1 ? marks[1] - marks[0] : 1;
+  const bottom = Math.floor(low / by + hair) * by;
+  const top = Math.max(Math.ceil(high / by - hair) * by, bottom + by);
+  return { low: bottom, high: top, at: ticks(bottom, top, 5) };
+}
+
+/** Marks closer than this would run into each other. */
+const lowestLine_px = 16;
+
+/** Both axes of a chart. */
+export function axes({ frame, span, ...options }: ChartOptions, y: Scale, at: number[]): string {
+  const { apart_px, timeWords, valueWords } = options;
+  const crowded = plotHeight(frame) < at.length * lowestLine_px;
+  return (
+    valueAxis(frame, y, crowded ? at.filter((_, i) => i % 2 === 0) : at, valueWords) +
+    timeAxis(frame, span, timeTicks(frame, span, apart_px), timeWords, apart_px)
+  );
+}
+
+/** What is drawn inside the axes and cut off at them, in a drawing of its own with the same coordinates. */
+export function inside({ left, top, width, height, right, bottom }: Frame, ...drawn: string[]): string {
+  const size = { x: left, y: top, width: plotWidth({ width, left, right }), height: height - top - bottom };
+  const viewBox = `${left} ${top} ${size.width} ${size.height}`;
+  return tag('svg', { ...size, viewBox, class: 'inside' }, ...drawn);
+}
+
+export function plotWidth({ width, left, right }: Pick<Frame, 'width' | 'left' | 'right'>): number {
+  return Math.max(1, width - left - right);
+}
+
+export function plotHeight({ height, top, bottom }: Frame): number {
+  return height - top - bottom;
 }
 
 /** Level lines with their values at the left. */

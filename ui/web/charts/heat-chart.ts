@@ -1,22 +1,28 @@
 /** Heat in above the line, heat out below it, stacked: the area of each is energy. */
-import { area, curveStepAfter, ticks } from 'd3';
-import { timeAxis, timeScale, timeTicks, upwardScale, valueAxis } from './frame.ts';
-import { tag } from './svg.ts';
-import type { TimeChartOptions } from './temperature-chart.ts';
-import { groupBounds, groupMeans } from './thin.ts';
+import { ticks } from 'd3';
+import { axes, type ChartOptions, inside, plotWidth, type Range, timeScale, upwardScale } from './frame.ts';
+import { px, tag } from './svg.ts';
+import { extent, groupSize, groupsInView, groupsOf, once, stepFor } from './thin.ts';
 
 export interface HeatStream {
-  /** Class of the area; its colour and pattern live in the style sheet and in `heatPatterns`. */
+  /** Class of the area; its colour and pattern live in the style sheet. */
   key: string;
   side: 'in' | 'out';
   /** Mean power over the interval before each sample; where negative, it is drawn on the other side. */
   values: ArrayLike<number>;
 }
 
-export interface HeatData {
+export interface HeatSeries {
   time_s: ArrayLike<number>;
   interval_s: number;
   streams: HeatStream[];
+}
+
+export interface HeatData extends HeatSeries {
+  /** A pinned design's heat: the outline of all in and all out. */
+  ghost?: HeatSeries | undefined;
+  /** Key of the stream that is drawn stronger. */
+  chosen?: string | undefined;
 }
 
 interface Layered {
@@ -25,22 +31,29 @@ interface Layered {
   to: Float64Array;
 }
 
+/** Groups of samples that are drawn as one. */
+interface Pieces {
+  step: number;
+  first: number;
+  last: number;
+}
+
 /** Streams piled from the zero line outwards, in the order given: ins upwards, outs downwards. */
-export function pile(streams: HeatStream[], bounds: number[]): Layered[] {
-  const groups = bounds.length - 1;
+export function pile(streams: HeatStream[], { step, first, last }: Pieces): Layered[] {
+  const groups = Math.max(0, last - first + 1);
   const above = new Float64Array(groups);
   const below = new Float64Array(groups);
   return streams.flatMap(({ key, side, values }) => {
-    const means = groupMeans(values, bounds);
+    const { sum } = groupsOf(values, step);
     const sign = side === 'in' ? 1 : -1;
     return ([above, below] as const).flatMap((edge) => {
       const upward = edge === above;
       const from = edge.slice();
       let any = false;
-      for (let group = 0; group < groups; group++) {
-        const signed = sign * means[group];
+      for (let i = 0; i < groups; i++) {
+        const signed = (sign * sum[first + i]) / groupSize(values.length, first + i, step) || 0;
         if (signed === 0 || signed > 0 !== upward) continue;
-        edge[group] += signed;
+        edge[i] += signed;
         any = true;
       }
       return any ? [{ key, from, to: edge.slice() }] : [];
@@ -48,48 +61,90 @@ export function pile(streams: HeatStream[], bounds: number[]): Layered[] {
   });
 }
 
-export function heatChart(data: HeatData, options: TimeChartOptions): string {
-  const { frame, span } = options;
-  const x = timeScale(frame, span);
-  const bounds = groupBounds(data.time_s.length, frame.width - frame.left - frame.right);
-  const layers = pile(data.streams, bounds);
-  const { low, high, at } = heatRange(layers);
-  const y = upwardScale(frame, low, high);
-  // Sample i closes its interval: a group reaches from the end of the sample before it to its own last sample.
-  const edge = (group: number) =>
-    group === 0 ? data.time_s[0] - data.interval_s : data.time_s[bounds[group] - 1];
-  const groups = Array.from(bounds.keys());
-  const last = bounds.length - 2;
-  const draw = (layer: Layered) =>
-    area<number>()
-      .x((group) => Math.max(frame.left, x(edge(group))))
-      .y0((group) => y(layer.from[Math.min(group, last)]))
-      .y1((group) => y(layer.to[Math.min(group, last)]))
-      .curve(curveStepAfter)
-      .digits(1)(groups) ?? '';
-  return [
-    valueAxis(frame, y, at, options.valueWords),
-    timeAxis(frame, span, timeTicks(frame, span, options.apart_px), options.timeWords, options.apart_px),
-    ...(data.time_s.length > 0
-      ? layers.map((layer) => tag('path', { class: `heat ${layer.key}`, d: draw(layer) }))
-      : []),
-    tag('path', {
-      class: 'zero',
-      d: `M${frame.left},${Math.round(y(0) * 10) / 10}H${frame.width - frame.right}`,
-    }),
-  ].join('');
+/**
+ * Lowest and highest pile of the whole run at this coarseness, whatever is in view: a chart that rescales while it
+ * is panned cannot be read.
+ */
+function pileReach({ time_s, streams }: HeatSeries, step: number): [number, number] {
+  return once(time_s, `pile ${step}`, () => {
+    const piled = pile(streams, { step, first: 0, last: Math.ceil(time_s.length / step) - 1 });
+    return extent([0], ...piled.map(({ to }) => to)) ?? [0, 0];
+  });
 }
 
-function heatRange(layers: Layered[]): { low: number; high: number; at: number[] } {
-  let low = 0;
-  let high = 0;
-  for (const { to } of layers) {
-    for (const value of to) {
-      low = Math.min(low, value);
-      high = Math.max(high, value);
-    }
-  }
+function heatRange(reaches: [number, number][], of: (value: number) => number): Range {
+  const low = of(Math.min(...reaches.map(([least]) => least)));
+  const high = of(Math.max(...reaches.map(([, most]) => most)));
   if (low === high) return { low: -1, high: 1, at: [0] };
   const room = (high - low) * 0.04;
   return { low: low - (low < 0 ? room : 0), high: high + (high > 0 ? room : 0), at: ticks(low, high, 5) };
+}
+
+export function heatChart(data: HeatData, options: ChartOptions): string {
+  const { frame, span, of } = options;
+  const x = timeScale(frame, span);
+  // Not below a pixel: an area of fractions of one is not sharper, only slower.
+  const stepOf = ({ time_s }: HeatSeries) => stepFor(time_s, span, plotWidth(frame) / 2);
+  const all = data.ghost ? [data, data.ghost] : [data];
+  const { low, high, at } = heatRange(
+    all.map((each) => pileReach(each, stepOf(each))),
+    of,
+  );
+  const place = upwardScale(frame, low, high);
+  const y = (value: number) => place(of(value));
+  const draw = (series: HeatSeries) => {
+    const { time_s, interval_s, streams } = series;
+    const step = stepOf(series);
+    const [first, last] = groupsInView(time_s, span, step);
+    // Sample i closes its interval: a group reaches from the end of the sample before it to its own last sample.
+    const edges = Array.from({ length: last - first + 2 }, (_, i) => {
+      const sample = Math.min(time_s.length, (first + i) * step) - 1;
+      return x(sample < 0 ? time_s[0] - interval_s : time_s[sample]);
+    });
+    return { layers: pile(streams, { step, first, last }), edges };
+  };
+  const { layers, edges } = draw(data);
+  const shadow = data.ghost ? draw(data.ghost) : null;
+  const areas = layers.map(({ key, from, to }) =>
+    tag('path', {
+      class: `heat ${key}${key === data.chosen ? ' chosen' : ''}`,
+      d: `${stairs(edges, to, y)}${stairs(edges, from, y, true)}Z`,
+    }),
+  );
+  const outline = (layer: Layered) =>
+    tag('path', { class: 'ghost', d: stairs(shadow?.edges ?? [], layer.to, y) });
+  const outermost = (up: boolean) =>
+    (shadow?.layers ?? [])
+      .filter(({ from, to }) => to.some((v, i) => v !== from[i] && v > 0 === up))
+      .slice(-1);
+  return [
+    axes(options, place, at),
+    inside(
+      frame,
+      ...(data.time_s.length > 0 ? areas : []),
+      ...[...outermost(true), ...outermost(false)].map(outline),
+    ),
+    tag('path', { class: 'zero', d: `M${frame.left},${px(y(0))}H${frame.width - frame.right}` }),
+  ].join('');
+}
+
+/** Each value level between its two edges; neighbours that are alike are one. Backwards to close an area. */
+function stairs(
+  edges: number[],
+  values: Float64Array,
+  y: (value: number) => number,
+  backwards = false,
+): string {
+  const count = values.length;
+  let path = '';
+  let before = '';
+  for (let i = 0; i < count; i++) {
+    const at = backwards ? count - 1 - i : i;
+    const height = px(y(values[at]));
+    if (height === before) continue;
+    const edge = px(edges[backwards ? at + 1 : at]);
+    path += i === 0 ? `${backwards ? 'L' : 'M'}${edge},${height}` : `H${edge}V${height}`;
+    before = height;
+  }
+  return count > 0 ? `${path}H${px(edges[backwards ? 0 : count])}` : path;
 }

@@ -1,70 +1,116 @@
 /**
- * A year of samples does not fit a screen. Lines keep the lowest and highest sample of every pixel column, so
- * that no peak or trough is lost; powers and fields are averaged, so that their area is kept.
+ * A year of samples does not fit a screen. Samples are taken together in groups that start at sample 0 whatever is
+ * in view, so that a curve does not shimmer while it is panned, and a group's lowest, highest and sum are worked out
+ * once: no peak or trough is lost, areas are kept, and panning costs no more than drawing.
  */
+import type { TimeSpan } from './frame.ts';
 
-/** Samples to draw, ascending: all, or for each column its first, lowest, highest and last finite one. */
-export function samplesToDraw(values: ArrayLike<number>, columns: number): number[] {
-  const count = values.length;
-  const kept: number[] = [];
-  const perColumn = count / Math.max(1, columns);
-  if (perColumn <= 4) {
-    for (let i = 0; i < count; i++) kept.push(i);
-    return kept;
-  }
-  for (let column = 0; column < columns; column++) {
-    const from = Math.floor(column * perColumn);
-    const to = Math.floor((column + 1) * perColumn);
-    let first = -1;
-    let last = -1;
-    let lowest = -1;
-    let highest = -1;
-    for (let i = from; i < to; i++) {
-      if (!Number.isFinite(values[i])) continue;
-      if (first < 0) first = lowest = highest = i;
-      if (values[i] < values[lowest]) lowest = i;
-      if (values[i] > values[highest]) highest = i;
-      last = i;
-    }
-    if (first < 0) continue;
-    for (const i of [first, Math.min(lowest, highest), Math.max(lowest, highest), last]) {
-      if (kept[kept.length - 1] !== i) kept.push(i);
-    }
-  }
-  return kept;
+/** Samples g x step to (g + 1) x step, less one, of each group g. Not a number where it holds none; sums skip those. */
+export interface Groups {
+  low: ArrayLike<number>;
+  high: ArrayLike<number>;
+  sum: ArrayLike<number>;
 }
 
-/** Bounds of `columns` groups of samples at most: group g is samples bounds[g] to bounds[g + 1], less one. */
-export function groupBounds(count: number, columns: number): number[] {
-  const groups = Math.max(1, Math.min(count, Math.floor(columns)));
-  return Array.from({ length: groups + 1 }, (_, group) => Math.floor((group * count) / groups));
+/** First sample at or after a time; the last one for a time after all. */
+export function sampleAt(time_s: ArrayLike<number>, wanted_s: number): number {
+  let low = 0;
+  let high = Math.max(0, time_s.length - 1);
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (time_s[middle] < wanted_s) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
-/** Mean of each group; a sample that is not a number counts as `missing`. */
-export function groupMeans(values: ArrayLike<number>, bounds: number[], missing = 0): Float64Array {
-  const means = new Float64Array(bounds.length - 1);
-  for (let group = 0; group < means.length; group++) {
-    let sum = 0;
-    for (let i = bounds[group]; i < bounds[group + 1]; i++) {
-      sum += Number.isFinite(values[i]) ? values[i] : missing;
-    }
-    means[group] = sum / (bounds[group + 1] - bounds[group]);
-  }
-  return means;
+/** Samples in a group, a power of two, such that the groups in view are no fewer than the pixel columns. */
+export function stepFor(time_s: ArrayLike<number>, { from_s, to_s }: TimeSpan, columns: number): number {
+  const samples = sampleAt(time_s, to_s) - sampleAt(time_s, from_s);
+  return 2 ** Math.max(0, Math.floor(Math.log2(samples / Math.max(1, columns))));
 }
 
-/** Lowest and highest finite sample of each group; not a number where it has none. */
-export function groupExtremes(
-  values: ArrayLike<number>,
-  bounds: number[],
-): { low: Float64Array; high: Float64Array } {
-  const low = new Float64Array(bounds.length - 1).fill(Number.NaN);
-  const high = low.slice();
-  for (let group = 0; group < low.length; group++) {
-    for (let i = bounds[group]; i < bounds[group + 1]; i++) {
-      if (!(values[i] >= low[group])) low[group] = Number.isFinite(values[i]) ? values[i] : low[group];
-      if (!(values[i] <= high[group])) high[group] = Number.isFinite(values[i]) ? values[i] : high[group];
+/** First and last group in view, their neighbours just outside included. */
+export function groupsInView(time_s: ArrayLike<number>, span: TimeSpan, step: number): [number, number] {
+  const first = Math.floor(sampleAt(time_s, span.from_s) / step) - 1;
+  const last = Math.floor(sampleAt(time_s, span.to_s) / step) + 1;
+  return [Math.max(0, first), Math.min(last, Math.ceil(time_s.length / step) - 1)];
+}
+
+/** Middle of a group's samples. */
+export function groupTime(time_s: ArrayLike<number>, group: number, step: number): number {
+  return (time_s[group * step] + time_s[Math.min(time_s.length, (group + 1) * step) - 1]) / 2;
+}
+
+/** How many samples a group has: the last one may be short. */
+export function groupSize(count: number, group: number, step: number): number {
+  return Math.min(count, (group + 1) * step) - group * step;
+}
+
+const known = new WeakMap<object, Map<string, unknown>>();
+
+/** Works out what belongs to an array once, for as long as the array is there. The array must not change after. */
+export function once<T>(of: object, key: string, work: () => T): T {
+  const all = known.get(of) ?? new Map<string, unknown>();
+  known.set(of, all);
+  if (!all.has(key)) all.set(key, work());
+  return all.get(key) as T;
+}
+
+export function groupsOf(values: ArrayLike<number>, step: number): Groups {
+  if (step === 1) return { low: values, high: values, sum: values };
+  return once(values, `groups ${step}`, () => {
+    const groups = Math.ceil(values.length / step);
+    const low = new Float32Array(groups).fill(Number.NaN);
+    const high = low.slice();
+    const sum = new Float64Array(groups);
+    for (let group = 0, i = 0; group < groups; group++) {
+      let least = Number.POSITIVE_INFINITY;
+      let most = Number.NEGATIVE_INFINITY;
+      let total = 0;
+      for (const end = Math.min(values.length, i + step); i < end; i++) {
+        const value = values[i];
+        if (value < least) least = value;
+        if (value > most) most = value;
+        if (!Number.isNaN(value)) total += value;
+      }
+      if (least > most) continue;
+      low[group] = least;
+      high[group] = most;
+      sum[group] = total;
+    }
+    return { low, high, sum };
+  });
+}
+
+/** Means of each group for values that stand `layers` side by side: layer k of group g at g x layers + k. */
+export function layerMeans(values: ArrayLike<number>, layers: number, step: number): ArrayLike<number> {
+  if (step === 1) return values;
+  return once(values, `layers ${step}`, () => {
+    const count = values.length / layers;
+    const groups = Math.ceil(count / step);
+    const means = new Float32Array(groups * layers);
+    const total = new Float64Array(layers);
+    for (let group = 0, at = 0; group < groups; group++) {
+      const size = groupSize(count, group, step);
+      total.fill(0);
+      for (let i = 0; i < size; i++) for (let k = 0; k < layers; k++) total[k] += values[at++];
+      for (let k = 0; k < layers; k++) means[group * layers + k] = total[k] / size;
+    }
+    return means;
+  });
+}
+
+/** Lowest and highest of all numbers in the arrays; null where there is none. */
+export function extent(...arrays: ArrayLike<number>[]): [number, number] | null {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const values of arrays) {
+    const { low: lows, high: highs } = groupsOf(values, 4096);
+    for (let i = 0; i < lows.length; i++) {
+      if (lows[i] < low) low = lows[i];
+      if (highs[i] > high) high = highs[i];
     }
   }
-  return { low, high };
+  return low > high ? null : [low, high];
 }

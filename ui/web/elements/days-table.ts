@@ -1,43 +1,54 @@
-/** The Days panel for those who rather read rows, or have them read. */
+/** What the panels show of the window, for those who rather read rows, or have them read. */
 import { html, type TemplateResult } from 'lit';
-import { momentWords, storeWords, type Units } from '../../words/index.ts';
-import { streamsOf } from '../app/days-data.ts';
-import { daysTable } from '../app/days-table.ts';
-import type { Shown } from '../app/page-state.ts';
-import { pageWords, weekdayWords } from '../app/page-words.ts';
+import { daysWords, type Units } from '../../words/index.ts';
+import type { DaysData, DaysShown, HeatKey } from '../app/days-data.ts';
+import { type DaysRow, daysTable } from '../app/days-table.ts';
+import { momentTitle } from '../app/moments.ts';
 import { powerWords, quantityWords } from '../app/screen-units.ts';
+import type { TimeSpan } from '../charts/frame.ts';
 
-export function daysTableView({ result, firstWeekday }: Shown, units: Units): TemplateResult {
-  const streams = streamsOf(result.series);
-  const { step_s, rows } = daysTable(result.series, result.days);
-  const temperature = (value_C: number) => quantityWords('outlet_C', value_C, units);
+type Column = [head: string, cell: (row: DaysRow) => string];
+
+export function daysTableView(
+  { series, heat, water, sun, tap }: DaysData,
+  shown: DaysShown,
+  window: TimeSpan,
+  units: Units,
+): TemplateResult {
+  const { step_s, rows } = daysTable(series, window);
+  const each = step_s >= 86_400 ? 'day' : step_s === series.interval_s ? 'sample' : 'hour';
+  const quantity = (key: string, value: number) =>
+    Number.isNaN(value) ? '' : quantityWords(key, value, units);
+  const { lines, streams } = daysWords;
+  const columns: Column[] = [
+    ...(['top', 'middle', 'bottom'] as const).map(
+      (key): Column => [lines[key], (row) => quantity('outlet_C', row[`${key}_C`])],
+    ),
+    ...heat.streams.map(
+      ({ key }): Column => [streams[key as HeatKey], (row) => powerWords(row.heat_W[key as HeatKey], units)],
+    ),
+    ...(water ? [[daysWords.flow, (row) => quantity('mixed_flow_m3_s', row.flow_m3_s)] as Column] : []),
+    ...(tap ? [[daysWords.warmest, (row) => quantity('outlet_C', row.outlet_C)] as Column] : []),
+    ...(sun ? [[lines.sun_W_m2, (row) => quantity('sun_W_m2', row.sun_W_m2)] as Column] : []),
+    [daysWords.rows.cold, (row) => (row.cold_s > 0 ? quantity('cold_draw_s', row.cold_s) : '')],
+  ];
   return html`<div class="scrolls tall" tabindex="0" role="group" aria-labelledby="days-table-title">
     <table class="days-table">
       <caption id="days-table-title">
-        ${pageWords.tableCaption(step_s)}
+        ${daysWords.tableCaption(daysWords.row[each])}
       </caption>
       <thead>
         <tr>
-          <th scope="col">${pageWords.until}</th>
-          <th scope="col">${storeWords.top}</th>
-          <th scope="col">${storeWords.middle}</th>
-          <th scope="col">${storeWords.bottom}</th>
-          ${streams.map(({ key }) => html`<th scope="col">${pageWords.streams[key]}</th>`)}
-          <th scope="col">${pageWords.ranCold}</th>
+          <th scope="col">${daysWords.until}</th>
+          ${columns.map(([head]) => html`<th scope="col">${head}</th>`)}
         </tr>
       </thead>
       <tbody>
         ${rows.map(
           (row) =>
             html`<tr>
-              <th scope="row">
-                ${weekdayWords(firstWeekday, row.time_s)} ${momentWords(result.first_day, row.time_s)}
-              </th>
-              <td>${temperature(row.top_C)}</td>
-              <td>${temperature(row.middle_C)}</td>
-              <td>${temperature(row.bottom_C)}</td>
-              ${streams.map(({ key }) => html`<td>${powerWords(row.heat_W[key], units)}</td>`)}
-              <td>${row.cold_s > 0 ? quantityWords('cold_draw_s', row.cold_s, units) : ''}</td>
+              <th scope="row">${momentTitle(shown, row.time_s)}</th>
+              ${columns.map(([, cell]) => html`<td>${cell(row)}</td>`)}
             </tr>`,
         )}
       </tbody>

@@ -1,166 +1,187 @@
-/** The three charts of the Days panel: drawn once for a result and a width, then only the cursor moves. */
+/** The panels of Days, drawn for a window and a width; then only the cursor moves over them. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
-import type { DaysData } from '../app/days-data.ts';
-import type { Shown } from '../app/page-state.ts';
-import { chartSentence, pageWords, tickWords } from '../app/page-words.ts';
-import { plainNumber } from '../app/screen-units.ts';
+import { daysWords, type Units } from '../../words/index.ts';
+import type { DaysData, DaysShown } from '../app/days-data.ts';
+import { type PanelKey, panelsOf } from '../app/days-panels.ts';
+import { panelSentence } from '../app/days-sentences.ts';
+import { tickWords } from '../app/page-words.ts';
+import { plainNumber, type ScreenUnit } from '../app/screen-units.ts';
 import { fieldKey, fieldOverlay } from '../charts/field-chart.ts';
-import { type Frame, type Scale, timeScale } from '../charts/frame.ts';
+import { type ChartOptions, type Frame, plotHeight, plotWidth, type TimeSpan } from '../charts/frame.ts';
 import { heatChart } from '../charts/heat-chart.ts';
 import { fieldGrid, fieldPixels, type Pixels } from '../charts/height-field.ts';
+import { type LinesData, linesChart, showsBands } from '../charts/lines-chart.ts';
 import type { Palette } from '../charts/palette.ts';
-import { showsBands, type TimeChartOptions, temperatureChart } from '../charts/temperature-chart.ts';
+import { row_px, rowsChart } from '../charts/rows-chart.ts';
 import { swatch } from './swatch.ts';
 
-interface DrawnPlot {
+/** What the panels are drawn from, beside the data. */
+export interface PlotsOf {
+  shown: DaysShown;
+  units: Units;
+  window: TimeSpan;
+  width: number;
+  palette: Palette;
+  /** Line, stream, row or height that was chosen in a panel. */
+  chosen: Partial<Record<PanelKey, string>>;
+  /** Name of the pinned design. */
+  pinned: string | null;
+}
+
+type Key = TemplateResult | typeof nothing;
+
+interface DrawnPanel {
   title: string;
   height: number;
   drawing: string;
-  /** The chart in words, for those who do not see it. */
+  /** The panel in words, for those who do not see it. */
   sentence: string;
+  keys: Key[];
 }
 
 export interface DrawnPlots {
-  data: DaysData;
   /** Of the field; the others differ only in height. */
   frame: Frame;
-  x: Scale;
-  temperature: DrawnPlot;
-  field: DrawnPlot;
-  fieldKey: string;
+  panels: Partial<Record<PanelKey, DrawnPanel>>;
   pixels: Pixels;
-  heat: DrawnPlot;
 }
 
 /** Panels narrower than this, as on a phone, get smaller charts. */
 const narrow_px = 560;
 const keySize = { width: 190, height: 30 };
+/** The canvas is stretched over the panel: more rows than this no eye tells apart. */
+const fieldRows = 80;
 
-export function drawPlots(data: DaysData, shown: Shown, width: number, palette: Palette): DrawnPlots {
+export function drawPlots(data: DaysData, of: PlotsOf): DrawnPlots {
+  const { shown, window, width, chosen } = of;
   const narrow = width < narrow_px;
-  const options = (height: number): TimeChartOptions => ({
-    frame: { left: 54, right: narrow ? 46 : 54, top: 8, bottom: 22, width, height },
-    span: data.span,
+  const { temperature, length, power, flow, irradiance } = data.units;
+  const options = (height: number, { of: scale }: ScreenUnit): ChartOptions => ({
+    frame: { left: 54, right: 54, top: 8, bottom: 22, width, height },
+    span: window,
     timeWords: (tick) => tickWords(shown, tick),
     valueWords: (value) => plainNumber(value),
     apart_px: 52,
+    of: scale,
   });
-  const temperature = options(narrow ? 220 : 260);
-  const field = options(narrow ? 170 : 190);
-  const heat = options(narrow ? 210 : 240);
-  const { frame } = field;
-  const grid = fieldGrid(data.field, Math.max(1, plotWidth(frame)), plotHeight(frame));
-  const plot = (
-    words: string,
-    symbol: string,
-    { frame: { height } }: TimeChartOptions,
-    drawing: string,
-    sentence: string,
-  ): DrawnPlot => ({ title: `${words}, ${symbol}`, height, drawing, sentence });
-  const { units } = data;
-  return {
-    data,
-    frame,
-    x: timeScale(frame, data.span),
-    temperature: plot(
-      pageWords.temperatures,
-      units.temperature.symbol,
-      temperature,
-      temperatureChart(data.temperature, temperature),
-      chartSentence.temperature(data),
-    ),
-    field: plot(
-      pageWords.byHeight,
-      units.length.symbol,
-      field,
-      fieldOverlay({ grid, depth: data.field.depth, usable: data.usable }, field),
-      chartSentence.field(data),
-    ),
-    fieldKey: fieldKey(data.fieldScale, palette, { ...keySize, words: units.temperature.text }),
-    pixels: fieldPixels(grid, data.fieldScale, palette),
-    heat: plot(
-      pageWords.heat,
-      units.power.symbol,
-      heat,
-      heatChart(data.heat, heat),
-      chartSentence.heat(data),
-    ),
+  const there = panelsOf(data, window);
+  const panels: DrawnPlots['panels'] = {};
+  const add = (key: PanelKey, unit: ScreenUnit | null, chart: ChartOptions, drawing: string, keys: Key[]) => {
+    panels[key] = {
+      title: unit ? `${daysWords.panels[key]}, ${unit.symbol}` : daysWords.panels[key],
+      height: chart.frame.height,
+      drawing,
+      sentence: panelSentence(data, key),
+      keys:
+        of.pinned === null || key === 'ran'
+          ? keys
+          : [...keys, keyOf(swatch('line ghost'), daysWords.pinned(of.pinned))],
+    };
   };
+  const lines = (
+    key: PanelKey,
+    lines: LinesData | null,
+    unit: ScreenUnit,
+    height: number,
+    more: Key[] = [],
+  ) => {
+    if (!lines || !there.includes(key)) return;
+    const chart = options(height, unit);
+    const named = lines.named || lines.lines.length < 2;
+    const names = named ? [] : lines.lines.map((line) => keyOf(swatch(`line ${line.key}`), line.label));
+    const cold = lines.cold.length > 0 ? keyOf(coldSwatch, daysWords.ranCold) : nothing;
+    add(key, unit, chart, linesChart({ ...lines, chosen: chosen[key] }, chart), [...names, ...more, cold]);
+  };
+  const wanted = data.usable_C === null ? '' : temperature.text(temperature.of(data.usable_C));
+  const field = options(narrow ? 160 : 180, length);
+  const { frame } = field;
+  lines('temperatures', data.temperatures, temperature, narrow ? 210 : 240, [
+    showsBands(frame, window) ? keyOf(nothing, daysWords.bands) : nothing,
+    wanted ? keyOf(swatch('line reference'), `${daysWords.hottestWanted} ${wanted}`) : nothing,
+  ]);
+  lines('tap', data.tap, temperature, narrow ? 180 : 200);
+  const gridOf = (from: DaysData['field']) => fieldGrid(from, window, plotWidth(frame), fieldRows);
+  const grid = gridOf(data.field);
+  const overlay = {
+    grid,
+    depth: length.of(data.field.depth),
+    usable: data.usable_C,
+    ghost: data.ghostField ? gridOf(data.ghostField) : undefined,
+    chosen: chosen.field === undefined ? undefined : length.of(data.field.height[Number(chosen.field)]),
+  };
+  const words = (value_C: number) => temperature.text(temperature.of(value_C));
+  const colours = fieldKey(data.fieldScale, of.palette, { ...keySize, words });
+  add('field', length, field, fieldOverlay(overlay, field), [
+    keyOf(
+      html`<svg class="field-key" width=${keySize.width} height=${keySize.height} aria-hidden="true">
+        ${unsafeSVG(colours)}
+      </svg>`,
+      '',
+    ),
+    wanted ? keyOf(swatch('line contour'), `${daysWords.warmEnough} ${wanted}`) : nothing,
+  ]);
+  if (there.includes('heat')) {
+    const chart = options(narrow ? 200 : 220, power);
+    const keys = data.heat.streams.map(({ key }) =>
+      keyOf(swatch(`heat ${key}`), daysWords.streams[key as keyof typeof daysWords.streams]),
+    );
+    add('heat', power, chart, heatChart({ ...data.heat, chosen: chosen.heat }, chart), keys);
+  }
+  if (there.includes('ran')) {
+    const chart = options(data.rows.length * row_px + 30, length);
+    add('ran', null, chart, rowsChart(data.rows, chart, chosen.ran), []);
+  }
+  lines('water', data.water, flow, 120);
+  lines('sun', data.sun, irradiance, 110);
+  return { frame, panels, pixels: fieldPixels(grid, data.fieldScale, of.palette) };
 }
 
-export function plotsView(drawn: DrawnPlots, time_s: number): TemplateResult {
-  const { data, frame } = drawn;
-  const at = drawn.x(time_s);
-  const wanted = data.usable === null ? '' : data.units.temperature.text(data.usable);
-  return html`
-    ${weaves}
-    ${figure(drawn.temperature, frame, at, [
-      showsBands(frame, data.span) ? key(nothing, pageWords.bands) : nothing,
-      wanted ? key(swatch('line reference'), `${pageWords.hottestWanted} ${wanted}`) : nothing,
-      data.temperature.cold.length > 0 ? key(coldSwatch, pageWords.ranCold) : nothing,
-    ])}
-    ${figure(
-      drawn.field,
-      frame,
-      at,
-      [
-        key(
-          html`<svg class="field-key" width=${keySize.width} height=${keySize.height} aria-hidden="true">
-            ${unsafeSVG(drawn.fieldKey)}
-          </svg>`,
-          '',
-        ),
-        wanted ? key(swatch('line contour'), `${pageWords.warmEnough} ${wanted}`) : nothing,
-      ],
-      html`<canvas
-        aria-hidden="true"
-        style="left:${frame.left}px;top:${frame.top}px;width:${plotWidth(frame)}px;height:${plotHeight(frame)}px"
-      ></canvas>`,
-    )}
-    ${figure(
-      drawn.heat,
-      frame,
-      at,
-      data.heat.streams.map((stream) =>
-        key(swatch(`heat ${stream.key}`), pageWords.streams[stream.key as keyof typeof pageWords.streams]),
-      ),
-    )}
-  `;
+/** Every panel has its place, also while it is not there: a chart that is focused is never another one. */
+export function plotsView({ frame, panels }: DrawnPlots, cursor_px: number): TemplateResult {
+  return html`${weaves}
+  ${(Object.keys(daysWords.panels) as PanelKey[]).map((key) => {
+    const panel = panels[key];
+    return panel ? figure(key, panel, frame, cursor_px) : nothing;
+  })}`;
 }
 
-function figure(
-  { title, height, drawing, sentence }: DrawnPlot,
-  frame: Frame,
-  cursor: number,
-  keys: (TemplateResult | typeof nothing)[],
-  below: TemplateResult | typeof nothing = nothing,
-): TemplateResult {
+function figure(key: PanelKey, panel: DrawnPanel, frame: Frame, cursor_px: number): TemplateResult {
+  const { title, height, drawing, sentence, keys } = panel;
+  const inView = cursor_px >= frame.left && cursor_px <= frame.width - frame.right;
   return html`<figure class="plot">
     <figcaption><span class="title">${title}</span>${keys}</figcaption>
-    <div class="stage">
-      ${below}
+    <div
+      class="stage"
+      data-panel=${key}
+      tabindex="0"
+      role="application"
+      aria-roledescription="chart"
+      aria-label=${title}
+      aria-describedby="days-help"
+    >
+      ${
+        key === 'field'
+          ? html`<canvas
+            aria-hidden="true"
+            style="left:${frame.left}px;top:${frame.top}px;width:${plotWidth(frame)}px;height:${plotHeight({ ...frame, height })}px"
+          ></canvas>`
+          : nothing
+      }
       <svg width=${frame.width} height=${height} role="img" aria-label=${sentence}>
         ${unsafeSVG(drawing)}
       </svg>
       <div
         class="cursor-line"
-        style="top:${frame.top}px;bottom:${frame.bottom}px;transform:translateX(${cursor.toFixed(1)}px)"
+        ?hidden=${!inView}
+        style="top:${frame.top}px;bottom:${frame.bottom}px;transform:translateX(${cursor_px.toFixed(1)}px)"
       ></div>
     </div>
   </figure>`;
 }
 
-function key(drawn: TemplateResult | typeof nothing, words: string): TemplateResult {
+function keyOf(drawn: Key, words: string): TemplateResult {
   return html`<span class="key">${drawn}${words}</span>`;
-}
-
-function plotWidth({ width, left, right }: Frame): number {
-  return width - left - right;
-}
-
-function plotHeight({ height, top, bottom }: Frame): number {
-  return height - top - bottom;
 }
 
 const coldSwatch = html`<svg class="swatch" width="22" height="12" aria-hidden="true">

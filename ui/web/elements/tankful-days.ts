@@ -1,41 +1,68 @@
-/** The Days panel: three charts over one time axis, one cursor through all of them, its values in words. */
+/**
+ * Days: panels over one time axis, one cursor through all of them, its values in words, the whole run in a strip
+ * beneath. Tells the page by events where cursor and window are, and when it needs samples closer than the run's.
+ */
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import type { Units } from '../../words/index.ts';
-import { type DaysData, daysData } from '../app/days-data.ts';
-import { firstSample, momentTitle, readout, sampleAfterKey, sampleAt } from '../app/moments.ts';
-import type { Shown } from '../app/page-state.ts';
+import type { Series } from '../../../sim/index.ts';
+import { daysWords, type Units } from '../../words/index.ts';
+import { type DaysData, type DaysShown, daysData } from '../app/days-data.ts';
+import { type PanelKey, readingsOf } from '../app/days-panels.ts';
+import { tell } from '../app/events.ts';
+import { firstMoment, momentAfterKey, momentTitle, nextTurn, readout } from '../app/moments.ts';
+import type { Detail, Pinned } from '../app/page-state.ts';
 import { pageWords } from '../app/page-words.ts';
-import { timeAt } from '../charts/frame.ts';
+import { closeInterval, holding, isClose, moved, within, zoomed } from '../app/window.ts';
+import { type TimeSpan, timeScale } from '../charts/frame.ts';
+import { overview } from '../charts/overview.ts';
 import { darkPalette, lightPalette } from '../charts/palette.ts';
+import { sampleAt } from '../charts/thin.ts';
+import { DaysGestures } from './days-gestures.ts';
 import { daysTableView } from './days-table.ts';
+import { overview_px, overviewView, type ToolsOf, toolsView, zoomStep } from './days-tools.ts';
 import { LightElement } from './light-element.ts';
 import { type DrawnPlots, drawPlots, plotsView } from './plots.ts';
 import { readoutView } from './readout.ts';
 
 /** A reader that is still moving the cursor is not spoken to. */
-const announceAfter_ms = 500;
+const announceAfter_ms = 400;
+/** A window that is still moving is not sampled closely. */
+const closeLookAfter_ms = 250;
 
 @customElement('tankful-days')
 export class TankfulDays extends LightElement {
-  @property({ attribute: false }) shown!: Shown;
+  @property({ attribute: false }) shown!: DaysShown;
   @property({ attribute: false }) units: Units = 'US';
+  /** Where the cursor stands and what is in view; null until somebody said so. */
+  @property({ attribute: false }) cursor_s: number | null = null;
+  @property({ attribute: false }) window_s: readonly [from_s: number, to_s: number] | null = null;
+  @property({ attribute: false }) detail: Detail | null = null;
+  @property({ attribute: false }) pinned: Pinned | null = null;
 
   @query('.plots') private plots!: HTMLElement;
   @query('canvas') private canvas!: HTMLCanvasElement | null;
 
-  @state() private sample = 0;
   @state() private width = 0;
   @state() private dark = false;
   @state() private tableOpen = false;
   @state() private announcement = '';
+  @state() private chosen: Partial<Record<PanelKey, string>> = {};
 
-  private data: DaysData | null = null;
+  private data!: DaysData;
   private drawn: DrawnPlots | null = null;
+  private strip = '';
   private painted: DrawnPlots | null = null;
   private announcing = 0;
+  private looking = 0;
   private readonly scheme = matchMedia('(prefers-color-scheme: dark)');
   private readonly size = new ResizeObserver(() => this.measure());
+  private readonly gestures = new DaysGestures({
+    frame: () => this.drawn?.frame ?? null,
+    window: () => this.window,
+    whole: () => this.whole,
+    moveCursor: (time_s) => this.moveCursor(time_s),
+    zoom: (window) => this.zoom(window),
+  });
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -47,76 +74,168 @@ export class TankfulDays extends LightElement {
     this.scheme.removeEventListener('change', this.onScheme);
     this.size.disconnect();
     clearTimeout(this.announcing);
+    clearTimeout(this.looking);
     super.disconnectedCallback();
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has('shown')) this.sample = firstSample(this.shown.result);
-    if (changed.has('shown') || changed.has('units')) this.data = daysData(this.shown.result, this.units);
-    const redraw = ['shown', 'units', 'width', 'dark'].some((name) => changed.has(name));
-    if (redraw && this.data && this.width > 0) {
-      this.drawn = drawPlots(this.data, this.shown, this.width, this.dark ? darkPalette : lightPalette);
+    const any = (...names: string[]) => names.some((name) => changed.has(name));
+    if (any('shown', 'units', 'detail', 'pinned', 'window_s')) {
+      const closer = this.closer();
+      if (any('shown', 'units', 'pinned') || this.data.series !== (closer ?? this.shown.result.series)) {
+        const pinned = this.pinned?.shown.result;
+        this.data = daysData(this.shown, this.units, { closer, ...(pinned ? { pinned } : {}) });
+      }
+    }
+    if (any('shown', 'detail', 'window_s')) this.lookCloser();
+    if (this.width === 0 || !any('shown', 'units', 'detail', 'pinned', 'window_s', 'width', 'dark', 'chosen'))
+      return;
+    this.drawn = drawPlots(this.data, {
+      shown: this.shown,
+      units: this.units,
+      window: this.window,
+      width: this.width,
+      palette: this.dark ? darkPalette : lightPalette,
+      chosen: this.chosen,
+      pinned: this.pinned?.name ?? null,
+    });
+    if (any('shown', 'width')) {
+      const { time_s } = this.shown.result.series;
+      const [{ values }] = this.data.temperatures.lines;
+      const { cold } = this.data.temperatures;
+      this.strip = overview(
+        { time_s, values, cold },
+        { ...this.drawn.frame, top: 4, bottom: 4, height: overview_px },
+        this.whole,
+      );
     }
   }
 
   protected override firstUpdated(): void {
     this.size.observe(this.plots);
     this.measure();
+    if (!this.cursor_s) this.moveCursor(firstMoment(this.shown.result));
   }
 
   protected override updated(): void {
-    if (this.canvas && this.drawn && this.painted !== this.drawn) {
-      const { width, height, rgba } = this.drawn.pixels;
-      this.canvas.width = width;
-      this.canvas.height = height;
-      this.canvas.getContext('2d')?.putImageData(new ImageData(rgba, width, height), 0, 0);
-      this.painted = this.drawn;
-    }
+    if (!this.canvas || !this.drawn || this.painted === this.drawn) return;
+    const { width, height, rgba } = this.drawn.pixels;
+    this.canvas.width = width;
+    this.canvas.height = height;
+    this.canvas.getContext('2d')?.putImageData(new ImageData(rgba, width, height), 0, 0);
+    this.painted = this.drawn;
   }
 
   override render(): TemplateResult {
-    const { series } = this.shown.result;
-    const moment = momentTitle(this.shown, this.sample);
+    const { sample, data } = this;
+    const at_s = data.series.time_s[sample];
+    const cursor_px = this.drawn ? timeScale(this.drawn.frame, this.window)(at_s) : 0;
+    const { gestures } = this;
+    const tools: ToolsOf = {
+      window: this.window,
+      whole: this.whole,
+      cursor_s: this.cursorTime,
+      words: this.windowWords,
+      zoom: (window) => this.zoom(window),
+    };
     return html`
       <section class="panel days" aria-labelledby="days-title">
         <h2 id="days-title">${pageWords.daysPanel}</h2>
+        ${toolsView(tools)}
         <div>
-        ${readoutView(moment, readout(this.shown, this.sample, this.units))}
-        <div
-          class="plots"
-          @pointermove=${this.onPointer}
-          @pointerdown=${this.onPointer}
-        >
-          ${this.drawn ? plotsView(this.drawn, series.time_s[this.sample]) : nothing}
+          ${readoutView(momentTitle(this.shown, at_s), readout(data, sample, this.units))}
           <div
-            class="cursor"
-            role="slider"
-            tabindex="0"
-            aria-label=${pageWords.cursorName}
-            aria-describedby="cursor-help"
-            aria-valuemin="0"
-            aria-valuemax=${series.time_s.length - 1}
-            aria-valuenow=${this.sample}
-            aria-valuetext=${moment}
+            class="plots"
+            @pointerdown=${gestures.down}
+            @pointermove=${gestures.move}
+            @pointerup=${gestures.up}
+            @pointercancel=${gestures.up}
+            @wheel=${gestures.wheel}
             @keydown=${this.onKey}
-          ></div>
+          >
+            ${this.drawn ? plotsView(this.drawn, cursor_px) : nothing}
+          </div>
+          ${this.drawn ? overviewView(this.strip, this.drawn.frame, tools, gestures, this.onKey) : nothing}
         </div>
-        </div>
-        <p id="cursor-help" class="help">${pageWords.cursorHelp}</p>
+        ${this.closeness()}
+        <p id="days-help" class="help">${daysWords.help}</p>
         <p class="unseen" aria-live="polite">${this.announcement}</p>
-        <button
-          type="button"
-          class="table-switch"
-          aria-expanded=${this.tableOpen}
-          @click=${() => {
-            this.tableOpen = !this.tableOpen;
-          }}
-        >
-          ${this.tableOpen ? pageWords.hideTable : pageWords.showTable}
+        <button type="button" class="table-switch" aria-expanded=${this.tableOpen} @click=${this.onTable}>
+          ${this.tableOpen ? daysWords.hideTable : daysWords.showTable}
         </button>
-        ${this.tableOpen ? daysTableView(this.shown, this.units) : nothing}
+        ${this.tableOpen ? daysTableView(data, this.shown, this.window, this.units) : nothing}
       </section>
     `;
+  }
+
+  /** What stands in the way of seeing a single shower. */
+  private closeness(): TemplateResult | typeof nothing {
+    if (!this.data.tap) return nothing;
+    const waiting = this.wantsCloser && !this.closer() ? daysWords.closeLook : '';
+    const words = isClose(this.window) ? waiting : daysWords.tapHint;
+    return html`<p class="help" role="status">${words}</p>`;
+  }
+
+  private get whole(): TimeSpan {
+    const { result, ofDays } = this.shown;
+    return { from_s: 0, to_s: (ofDays ?? result.days) * 86_400 };
+  }
+
+  private get window(): TimeSpan {
+    const [from_s, to_s] = this.window_s ?? [0, Number.POSITIVE_INFINITY];
+    return within({ from_s, to_s }, this.whole);
+  }
+
+  private get windowWords(): string {
+    const { from_s, to_s } = this.window;
+    return `${momentTitle(this.shown, from_s)} – ${momentTitle(this.shown, to_s)}`;
+  }
+
+  private get cursorTime(): number {
+    return this.cursor_s ?? firstMoment(this.shown.result);
+  }
+
+  private get sample(): number {
+    return sampleAt(this.data.series.time_s, this.cursorTime);
+  }
+
+  /** Whether the run's own samples are too far apart for so short a window. */
+  private get wantsCloser(): boolean {
+    return isClose(this.window) && this.shown.result.series.interval_s > closeInterval(this.window);
+  }
+
+  /** Closer samples of what is in view, if there are any. */
+  private closer(): Series | null {
+    const { detail, shown, window } = this;
+    if (!detail || detail.of !== shown.scenario || !this.wantsCloser) return null;
+    const { time_s } = detail.series;
+    const end_s = time_s[time_s.length - 1] + detail.series.interval_s;
+    return time_s[0] <= window.from_s && end_s >= window.to_s ? detail.series : null;
+  }
+
+  /** Asks for closer samples once the window rests, with room to move it. */
+  private lookCloser(): void {
+    clearTimeout(this.looking);
+    if (!this.wantsCloser || this.closer() || this.shown.ofDays !== undefined) return;
+    this.looking = window.setTimeout(() => {
+      const { from_s, to_s } = this.window;
+      const room_s = (to_s - from_s) / 2;
+      tell(this, 'need-detail', {
+        from_s: Math.max(0, from_s - room_s),
+        to_s: Math.min(this.whole.to_s, to_s + room_s),
+        interval_s: closeInterval(this.window),
+      });
+    }, closeLookAfter_ms);
+  }
+
+  private moveCursor(time_s: number): void {
+    this.cursor_s = time_s;
+    tell(this, 'move-cursor', { time_s });
+  }
+
+  private zoom({ from_s, to_s }: TimeSpan): void {
+    this.window_s = [from_s, to_s];
+    tell(this, 'zoom', { window_s: this.window_s });
   }
 
   private measure(): void {
@@ -127,23 +246,71 @@ export class TankfulDays extends LightElement {
     this.dark = this.scheme.matches;
   };
 
-  private onPointer(event: PointerEvent): void {
-    if (!this.drawn) return;
-    const x = event.clientX - this.plots.getBoundingClientRect().left;
-    const time_s = timeAt(x, this.drawn.frame, this.drawn.data.span);
-    this.sample = sampleAt(this.shown.result.series, time_s);
+  private onTable(): void {
+    this.tableOpen = !this.tableOpen;
   }
 
-  private onKey(event: KeyboardEvent): void {
-    if (event.altKey || event.ctrlKey || event.metaKey) return;
-    const next = sampleAfterKey(this.shown.result.series, this.sample, event.key);
-    if (next === null) return;
+  private readonly onKey = (event: KeyboardEvent): void => {
+    const { panel } = (event.target as HTMLElement).dataset;
+    if (!panel || event.altKey || event.ctrlKey || event.metaKey) return;
+    const said = this.act(panel as PanelKey | 'overview', event);
+    if (said === null) return;
     event.preventDefault();
-    this.sample = next;
     clearTimeout(this.announcing);
     this.announcing = window.setTimeout(() => {
-      const values = readout(this.shown, this.sample, this.units).flatMap(({ rows }) => rows);
-      this.announcement = values.map(({ label, text }) => `${label} ${text}`).join(', ');
+      this.announcement = said();
     }, announceAfter_ms);
+  };
+
+  /** What a key does, and what is to be said of it; null for a key that is not for the panels. */
+  private act(panel: PanelKey | 'overview', { key, shiftKey }: KeyboardEvent): (() => string) | null {
+    const { window, whole } = this;
+    const length_s = window.to_s - window.from_s;
+    const sayWindow = () => this.windowWords;
+    const factor = { '+': 1 / zoomStep, '=': 1 / zoomStep, '-': zoomStep, '0': Number.POSITIVE_INFINITY }[
+      key
+    ];
+    if (factor !== undefined) {
+      const middle_s = (window.from_s + window.to_s) / 2;
+      this.zoom(zoomed(window, whole, panel === 'overview' ? middle_s : this.cursorTime, factor));
+      return sayWindow;
+    }
+    if (panel === 'overview') {
+      const share = { ArrowLeft: -0.1, ArrowRight: 0.1, PageDown: -1, PageUp: 1, Home: -1e9, End: 1e9 }[key];
+      if (share === undefined) return null;
+      this.zoom(moved(window, whole, share * length_s));
+      return sayWindow;
+    }
+    if (key === 'ArrowUp' || key === 'ArrowDown') {
+      const readings = readingsOf(this.data, panel, this.units);
+      const at = readings.findIndex((reading) => reading.key === this.chosen[panel]);
+      const next = (at + (key === 'ArrowDown' ? 1 : at < 0 ? 0 : -1) + readings.length) % readings.length;
+      this.chosen = { ...this.chosen, [panel]: readings[next].key };
+      return () => this.reading(panel);
+    }
+    if (key.toLowerCase() === 'e') {
+      const turn = nextTurn(this.data.rows, this.cursorTime, !shiftKey);
+      if (!turn) return () => daysWords.noEvent;
+      this.stepTo(turn.time_s);
+      return () => `${turn.words}, ${momentTitle(this.shown, turn.time_s)}`;
+    }
+    const time_s = momentAfterKey(this.data.series, this.cursorTime, key);
+    if (time_s === null) return null;
+    this.stepTo(time_s);
+    return () => this.reading(panel);
+  }
+
+  private stepTo(time_s: number): void {
+    this.moveCursor(time_s);
+    const held = holding(this.window, this.whole, time_s);
+    if (held !== this.window) this.zoom(held);
+  }
+
+  /** The chosen line of a panel at the cursor, or the first. */
+  private reading(panel: PanelKey): string {
+    const readings = readingsOf(this.data, panel, this.units);
+    const { label, text } = readings.find(({ key }) => key === this.chosen[panel]) ?? readings[0];
+    const { sample, data } = this;
+    return `${label} ${text(sample)}, ${momentTitle(this.shown, data.series.time_s[sample])}`;
   }
 }

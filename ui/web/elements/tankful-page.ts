@@ -56,7 +56,14 @@ export class TankfulPage extends LightElement {
         ${stale ? html`<strong>${pageWords.lastGood}</strong> ` : nothing}${shownWords(shown)}
       </p>
       ${dangerList(shown.result.cautions)}
-      <tankful-days .shown=${shown} .units=${state.units}></tankful-days>
+      <tankful-days
+        .shown=${shown}
+        .units=${state.units}
+        .cursor_s=${state.cursor_s}
+        .window_s=${state.window_s}
+        .detail=${state.detail}
+        .pinned=${state.pinned}
+      ></tankful-days>
       <tankful-ledger .ledger=${shown.result.ledger} .units=${state.units}></tankful-ledger>
       <tankful-figures .result=${shown.result} .units=${state.units}></tankful-figures>
     `;
