@@ -3,6 +3,7 @@ export type * from './answers/answer.ts';
 export { type BareCoil, bareScenario } from './answers/coil/bare-scenario.ts';
 export { chargingAnswer } from './answers/coil/charging-answer.ts';
 export { coilAnswer } from './answers/coil/coil-answer.ts';
+export { type EstimateError, estimate, estimateError, forEstimate } from './answers/estimate.ts';
 export { type HoursQuestion, hoursAnswer } from './answers/hours/hours-answer.ts';
 export {
   type DoJobs,
@@ -31,6 +32,8 @@ export {
 } from './answers/range/range.ts';
 export * from './answers/section/index.ts';
 export { showersAnswer } from './answers/showers/showers-answer.ts';
+export { type StoreQuestion, storeAnswer } from './answers/store/store-answer.ts';
+export { type CollectorQuestion, collectorAnswer } from './answers/sun/collector-answer.ts';
 export { IntegrationError } from './numerics/integrator.ts';
 export type { PlantDescription } from './parts/description.ts';
 export * from './quantity/index.ts';

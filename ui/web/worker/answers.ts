@@ -3,6 +3,7 @@ import {
   type Answer,
   chargingAnswer,
   coilAnswer,
+  collectorAnswer,
   type DoJobs,
   hoursAnswer,
   type RangeAnswer,
@@ -10,6 +11,7 @@ import {
   rangeAnswer,
   type Scenario,
   showersAnswer,
+  storeAnswer,
 } from '../../../sim/index.ts';
 import type { AskQuestion } from './protocol.ts';
 
@@ -34,7 +36,9 @@ export async function answerTo(question: AskQuestion, means: Means): Promise<Ans
       return showersAnswer(means);
     case 'hours':
       return hoursAnswer(means);
-    default:
-      throw new RangeError(`${key} - expected an answer that can be asked - got one that cannot`);
+    case 'collector':
+      return collectorAnswer(means);
+    case 'store':
+      return storeAnswer(means);
   }
 }

@@ -2,10 +2,10 @@
  * One slot for one run: the latest order wins. A run goes on day by day and lets other messages in between, so that
  * a newer order is heard without ending the worker, whose compiled code stays warm.
  */
-import { type Result, readScenario, Simulation, sectionFacts } from '../../../sim/index.ts';
+import { forEstimate, type Result, readScenario, Simulation, sectionFacts } from '../../../sim/index.ts';
 import { failure } from './failure.ts';
 import type { RunOrder, RunReport } from './protocol.ts';
-import { buffersOf, coarsened, upTo } from './slices.ts';
+import { buffersOf, upTo } from './slices.ts';
 
 export interface SlotDoors {
   say(report: RunReport, transfer?: Transferable[]): void;
@@ -55,7 +55,7 @@ export function createRunSlot({ say, now, nextTurn }: SlotDoors): (order: RunOrd
     const firstWeekday = plant.run.first_weekday;
     say({ id, kind: 'read', facts: sectionFacts(plant, sketch), firstWeekday, filled, notes });
     const estimate = how === 'estimate';
-    const simulation = new Simulation(estimate ? coarsened(plant) : plant);
+    const simulation = new Simulation(estimate ? forEstimate(plant, plant.run.days) : plant);
     const { days } = plant.run;
     let reported = 0;
     let pictures = 0;

@@ -1,21 +1,5 @@
-/** Plants as a quick look wants them, and results of a run that is still going on. */
-import type { PlantDescription, Result, Series } from '../../../sim/index.ts';
-
-/**
- * Fewer layers and samples: on the demo half the time of a full run. What it costs in truth is told where it is
- * shown: it is called an estimate.
- */
-const estimateLayers = 8;
-const estimateInterval_s = 600;
-
-export function coarsened(plant: PlantDescription): PlantDescription {
-  const { run } = plant;
-  const layers = Math.min(run.layers, estimateLayers);
-  // A whole number of samples a day, or days would end between two.
-  const interval_s =
-    86_400 % run.interval_s === 0 ? Math.max(run.interval_s, estimateInterval_s) : run.interval_s;
-  return { ...plant, run: { ...run, layers, interval_s } };
-}
+/** Results of a run that is still going on. */
+import type { Result, Series } from '../../../sim/index.ts';
 
 /** A copy of what was sampled so far: the run keeps its own arrays and goes on. */
 export function upTo(result: Result): Result {
