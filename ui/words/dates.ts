@@ -1,5 +1,18 @@
 /** Dates of the 365-day year on screen. */
-const monthNames = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+export const monthNames = [
+  'Jan',
+  'Feb',
+  'Mar',
+  'Apr',
+  'May',
+  'Jun',
+  'Jul',
+  'Aug',
+  'Sep',
+  'Oct',
+  'Nov',
+  'Dec',
+];
 const monthLengths_days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /** "Jan 9" for day 8; days past 31 December go on into the next year. */

@@ -10,17 +10,19 @@ import {
   type Units,
 } from '../../words/index.ts';
 
-export function cautionNote(caution: Caution, units: Units): TemplateResult {
+/** `place` keeps apart the ids of a caution that stands on the page more than once. */
+export function cautionNote(caution: Caution, units: Units, place = ''): TemplateResult {
+  const id = place + cautionId(caution);
   // A caution without words is still better shown by its bare name than dropped.
   if (!isCaution(caution.key)) {
-    return html`<div id=${cautionId(caution)} class="caution ${caution.severity}">
+    return html`<div id=${id} class="caution ${caution.severity}">
       <strong>${severityWords[caution.severity]}:</strong> ${caution.key} (${caution.part})
     </div>`;
   }
   const words = cautionWords[caution.key];
   const speak = speakIn(units);
   return html`<details
-    id=${cautionId(caution)}
+    id=${id}
     class="caution ${caution.severity}"
     ?open=${caution.severity === 'danger'}
   >
