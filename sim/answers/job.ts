@@ -6,7 +6,7 @@ import type { PartFigures } from '../run/parts.ts';
 import type { Result } from '../run/result.ts';
 import { Simulation } from '../run/simulation.ts';
 import { pathSteps, problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
-import { rowPlant, type ShowerRow } from './showers/row.ts';
+import { coldOfRow, rowPlant, type ShowerRow } from './showers/row.ts';
 
 /** A value put at a path of the scenario file: `store.water_depth` = "30 in", `coils[0].rolls` = 2. */
 export interface Edit {
@@ -27,6 +27,8 @@ export interface JobDone {
   figures: Result['figures'];
   /** By part, if parts were asked for. */
   parts: readonly PartFigures[];
+  /** How long each shower of the row ran cold [s], if a row was asked for. */
+  cold_s?: number[];
   evaluations: number;
   residual_percent: number;
 }
@@ -89,6 +91,7 @@ export function* jobByDays(
       ok: true,
       figures,
       parts: simulation.parts,
+      ...(job.row ? { cold_s: coldOfRow(simulation.closedDraws, job.row) } : {}),
       evaluations: run.evaluations,
       residual_percent: ledger.residual_percent,
     };

@@ -13,7 +13,7 @@ import { ledgerOf } from './ledger.ts';
 import { type PartFigures, Parts } from './parts.ts';
 import type { Result, RunEvent } from './result.ts';
 import { Sampler } from './sampler.ts';
-import { Tally } from './tally.ts';
+import { type ClosedDraw, Tally } from './tally.ts';
 
 const DAY = 86_400;
 /** First step to try in each kind of regime, before one has been seen [s]. */
@@ -107,6 +107,11 @@ export class Simulation {
   /** Figures of the parts that are over. */
   get parts(): readonly PartFigures[] {
     return this.#parts.done;
+  }
+
+  /** Draws that are over, in the order in which they closed. */
+  get closedDraws(): readonly ClosedDraw[] {
+    return this.#tally.closed;
   }
 
   /** The result of the days simulated so far. */

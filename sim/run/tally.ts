@@ -12,7 +12,13 @@ export const SCALD_FROM = 49;
 /** A stopped collector hotter than this stands in steam [C] (common practice). */
 export const STAGNANT_FROM = 120;
 /** A shower ran cold if it was short for longer than this [s]. */
-const COLD_SHOWER_FROM = 20;
+export const COLD_SHOWER_FROM = 20;
+
+/** A draw that is over: when it opened, and for how long it ran cold once the pipe's plug was through [s]. */
+export interface ClosedDraw {
+  from_s: number;
+  cold_s: number;
+}
 
 export interface Extreme {
   value: number;
@@ -67,6 +73,8 @@ export class Tally {
   firstCold_s: number | null = null;
   showers = 0;
   showersCold = 0;
+  /** Draws that have closed, in that order. */
+  readonly closed: ClosedDraw[] = [];
   readonly #plant: Plant;
   readonly #coldOf = new Map<Opening, number>();
   #last: Instant;
@@ -144,9 +152,11 @@ export class Tally {
 
   /** A draw has closed. */
   close(opening: Opening): void {
+    const cold_s = this.#coldOf.get(opening) ?? 0;
+    this.closed.push({ from_s: opening.from_s, cold_s });
     if (!opening.draw.shower) return;
     this.showers++;
-    if ((this.#coldOf.get(opening) ?? 0) > COLD_SHOWER_FROM) this.showersCold++;
+    if (cold_s > COLD_SHOWER_FROM) this.showersCold++;
   }
 
   #look(t: number, y: ArrayLike<number>): Instant {

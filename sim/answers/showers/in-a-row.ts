@@ -1,9 +1,7 @@
 /** How many showers in a row stay warm, read off a run's figures. */
 import type { Draw, PlantDescription } from '../../parts/description.ts';
 import { volumeBelow } from '../../parts/store/geometry.ts';
-import type { Result } from '../../run/result.ts';
-import type { Job, JobDone } from '../job.ts';
-import type { ShowerRow } from './row.ts';
+import { COLD_SHOWER_FROM } from '../../run/tally.ts';
 
 /** A row begins this long after its midnight [s]. */
 export const ROW_BEGINS_S = 60;
@@ -48,30 +46,19 @@ export function countToTry(plant: PlantDescription, shower: Draw, cold_C: number
   return Math.max(2, Math.min(MOST_SHOWERS, inADay, Math.ceil((1.5 * store_m3K) / each_m3K) + 3));
 }
 
-/** The row as a job; figures of its own day come back as the last part. */
-export function rowJob(edits: Job['edits'], row: ShowerRow): Job {
-  return row.day > 0 ? { edits, row, parts: [row.day] } : { edits, row };
-}
-
-/** Figures of the row's own day. */
-export function dayOf({ figures, parts }: JobDone): Result['figures'] {
-  return parts.at(-1)?.figures ?? figures;
-}
-
 /**
  * What a row came to. A shower counts as warm as a run counts it: no more than 20 s under the wanted temperature
- * once the pipe's cold plug is through. The first that does not is warm until the day's first cold moment.
+ * once the pipe's cold plug is through. The first that does not was warm for the rest of its time.
  *
- * @param figures of the row's day, in which nothing else was drawn
+ * @param cold_s how long each shower of the row ran cold
  */
-export function warmRow(figures: Result['figures'], plan: RowPlan): WarmRow {
-  const { duration_s } = plan.shower;
-  const whole = (figures.showers ?? 0) - (figures.showers_cold ?? 0);
-  if (whole >= plan.count) {
-    return { whole, showers: whole, warm_s: whole * duration_s, into_s: null };
+export function warmRow(cold_s: readonly number[], { shower }: Pick<RowPlan, 'shower'>): WarmRow {
+  const { duration_s } = shower;
+  const first = cold_s.findIndex((cold) => cold > COLD_SHOWER_FROM);
+  if (first < 0) {
+    return { whole: cold_s.length, showers: cold_s.length, warm_s: cold_s.length * duration_s, into_s: null };
   }
-  const start_s = startsOf(plan)[whole];
-  const until_s = Math.min(duration_s, (figures.first_cold_s ?? 0) - start_s);
+  const until_s = Math.max(0, duration_s - cold_s[first]);
   const into_s = until_s > NEVER_WARM_S ? until_s : 0;
-  return { whole, showers: whole + into_s / duration_s, warm_s: whole * duration_s + into_s, into_s };
+  return { whole: first, showers: first + into_s / duration_s, warm_s: first * duration_s + into_s, into_s };
 }

@@ -1,6 +1,6 @@
 /** How long after the row ran cold the next shower is warm again. */
+import { COLD_SHOWER_FROM } from '../../run/tally.ts';
 import type { Job, JobDone } from '../job.ts';
-import { dayOf, rowJob } from './in-a-row.ts';
 import type { ShowerRow } from './row.ts';
 
 const MINUTE = 60;
@@ -25,22 +25,20 @@ function endOf({ duration_s, gap_s, spent, begins_s }: SpentRow): number {
   return begins_s + spent * (duration_s + gap_s) - gap_s;
 }
 
-/** The spent row alone, then with one more shower after each wait, as jobs. */
+/** The spent row and one more shower after each wait, as jobs. */
 export function recoveryJobs(row: SpentRow, heating: Heating, waits_s: readonly number[]): Job[] {
   const end_s = endOf(row);
   const starts = Array.from({ length: row.spent }, (_, i) => row.begins_s + i * (row.duration_s + row.gap_s));
   const sources: ShowerRow['sources'] = heating === 'engine' ? { engine_from_s: end_s } : heating;
-  const rows = [starts, ...waits_s.map((wait_s) => [...starts, end_s + wait_s])];
-  return rows.map((starts_s) => rowJob([], { day: 0, starts_s, sources }));
+  return waits_s.map((wait_s) => ({
+    edits: [],
+    row: { day: 0, starts_s: [...starts, end_s + wait_s], sources },
+  }));
 }
 
-/**
- * Whether the shower after a wait was warm, for each: the whole run counts one cold shower more than are warm again.
- *
- * @param coldBefore showers of the spent row that ran cold, the same run without the last shower
- */
-export function recovered(results: readonly (JobDone | null)[], coldBefore: number): (boolean | null)[] {
-  return results.map((done) => (done ? (dayOf(done).showers_cold ?? 0) <= coldBefore : null));
+/** Whether the shower after each wait stayed warm, as a run counts it; null where the run is missing. */
+export function recovered(results: readonly (JobDone | null)[]): (boolean | null)[] {
+  return results.map((done) => (done?.cold_s ? (done.cold_s.at(-1) ?? 0) <= COLD_SHOWER_FROM : null));
 }
 
 /** First wait after which it was warm [s]; null where none was, or a run failed before. */

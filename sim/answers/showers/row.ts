@@ -3,6 +3,7 @@
  * Made of the plant as the scenario's reader gives it, so that the run is the simulation's own.
  */
 import type { Draw, EngineDescription, PlantDescription } from '../../parts/description.ts';
+import type { ClosedDraw } from '../../run/tally.ts';
 import { householdOf, showerOf } from '../household.ts';
 
 const DAY = 86_400;
@@ -52,6 +53,12 @@ export function rowPlant(plant: PlantDescription, { day, starts_s, sources }: Sh
   };
 }
 
+/** How long each shower of a row ran cold [s], in the row's order. */
+export function coldOfRow(closed: readonly ClosedDraw[], { day, starts_s }: ShowerRow): number[] {
+  const at = new Map(closed.map(({ from_s, cold_s }) => [from_s, cold_s]));
+  return starts_s.map((start) => at.get(day * DAY + start) ?? 0);
+}
+
 function heatedBy(
   plant: PlantDescription,
   sources: ShowerRow['sources'],
@@ -68,7 +75,8 @@ function heatedBy(
   };
   if (!engine) return { engine, weather: night };
   const first = (run.first_weekday + day) % 7;
-  const later = [0, 1, 2, 3, 4, 5, 6].filter((d) => d !== first);
+  // The days before the row's stay without.
+  const later = Array.from({ length: 6 - day }, (_, i) => (first + 1 + i) % 7);
   const spans =
     sources === 'none'
       ? []

@@ -8,16 +8,7 @@ import { type DoJobs, edited, type Job, type JobDone } from '../job.ts';
 import { movesHeat } from '../matters.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { type Question, readQuestion } from '../vary.ts';
-import {
-  countToTry,
-  dayOf,
-  ROW_BEGINS_S,
-  type RowPlan,
-  rowJob,
-  startsOf,
-  type WarmRow,
-  warmRow,
-} from './in-a-row.ts';
+import { countToTry, ROW_BEGINS_S, type RowPlan, startsOf, type WarmRow, warmRow } from './in-a-row.ts';
 import { realDay } from './morning.ts';
 import { firstWarm, type Heating, recovered, recoveryJobs, type SpentRow, WAITS_S } from './recovery.ts';
 import { gapOf, MOST_DULL_DAYS } from './row.ts';
@@ -55,7 +46,7 @@ export async function showersAnswer(question: ShowersQuestion): Promise<Answer> 
   const plan = { shower, gap_s, count: countToTry(plant, shower, bench.cold_C, gap_s) };
   const doubts = doubtsOf(filled, movesHeat, question.marks);
   const heatings = heatingsOf(plant);
-  const planned = MOST_DULL_DAYS + 3 + heatings.length * (WAITS_S.length + 1) + 4 * doubts.length;
+  const planned = MOST_DULL_DAYS + 3 + heatings.length * WAITS_S.length + 4 * doubts.length;
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);
 
   const asked = Array.from({ length: MOST_DULL_DAYS + 1 }, (_, day) => rowOf(plan, day));
@@ -91,7 +82,7 @@ export async function showersAnswer(question: ShowersQuestion): Promise<Answer> 
 }
 
 function rowOf(plan: RowPlan, day: number, edits: Job['edits'] = []): Job {
-  return rowJob(edits, { day, starts_s: startsOf(plan), sources: 'none' });
+  return { edits, row: { day, starts_s: startsOf(plan), sources: 'none' } };
 }
 
 /** At a doubt's end the household's shower may last longer: the row is laid for it. */
@@ -108,7 +99,7 @@ function planAt({ scenario, context }: Question, edits: Job['edits'], plan: Foun
 }
 
 function warmAt(done: JobDone | null, plan: RowPlan): WarmRow | null {
-  return done && warmRow(dayOf(done), plan);
+  return done?.cold_s ? warmRow(done.cold_s, plan) : null;
 }
 
 /** Ways the store may be heated while one waits. */
@@ -132,8 +123,8 @@ async function waitsFor(
   for (const heating of heatings) {
     const begins_s = heating === 'planned' ? at_s : ROW_BEGINS_S;
     const spent: SpentRow = { duration_s, gap_s: plan.gap_s, spent: row.whole + 1, begins_s };
-    const [before, ...after] = await sweep.run(recoveryJobs(spent, heating, WAITS_S));
-    if (before) waits[heating] = firstWarm(recovered(after, dayOf(before).showers_cold ?? 0), WAITS_S);
+    const after = await sweep.run(recoveryJobs(spent, heating, WAITS_S));
+    waits[heating] = firstWarm(recovered(after), WAITS_S);
   }
   return waits;
 }

@@ -8,7 +8,7 @@ export function toteScenario(over: Record<string, unknown> = {}): Scenario {
     version: 1,
     name: 'tote for tests',
     site: { latitude: '44 N' },
-    run: { days: 2, start: { bottom: '120 F', top: '150 F' } },
+    run: { days: 2, start: { bottom: '142 F' } },
     store: { inside: { shape: 'tote' } },
     coils: [
       {

@@ -47,7 +47,7 @@ describe('coilAnswer', () => {
   });
 
   it('asks about the mean the scenario starts with, or about the store it is told', () => {
-    expect(answer.facts.tank_C.value).toBeCloseTo((135 - 32) / 1.8, 6);
+    expect(answer.facts.tank_C.value).toBeCloseTo((142 - 32) / 1.8, 6);
     const told = coilAnswer({ ...question, tank_C: 80 });
     expect(told.facts.tank_C.value).toBe(80);
     expect(told.facts.outlet_C.value).toBeGreaterThan(answer.facts.outlet_C.value);
