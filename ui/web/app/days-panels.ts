@@ -42,7 +42,7 @@ export function readingsOf(data: DaysData, panel: PanelKey, units: Units): Readi
       // From the surface down, as the eye goes.
       return Array.from(series.height_m, (height_m, k) => ({
         key: String(k),
-        label: daysWords.at(quantityWords('level_m', height_m, units)),
+        label: daysWords.at(data.units.length.text(data.units.length.of(height_m))),
         text: (sample: number) =>
           quantityWords('outlet_C', series.layer_C[sample * series.layers + k], units),
       })).reverse();

@@ -66,7 +66,7 @@ export function pile(streams: HeatStream[], { step, first, last }: Pieces): Laye
  * is panned cannot be read.
  */
 function pileReach({ time_s, streams }: HeatSeries, step: number): [number, number] {
-  return once(time_s, `pile ${step}`, () => {
+  return once(streams, `pile ${step}`, () => {
     const piled = pile(streams, { step, first: 0, last: Math.ceil(time_s.length / step) - 1 });
     return extent([0], ...piled.map(({ to }) => to)) ?? [0, 0];
   });

@@ -10,8 +10,21 @@ const options = {
   timeWords: () => 'when',
   valueWords: (value: number) => `${value} cm`,
   apart_px: 50,
+  of: (value: number) => value,
 };
-const grid = fieldGrid({ time_s: [1], height: [25, 75], depth: 100, values: [20, 60] }, 1, 100);
+const grid = fieldGrid(
+  { time_s: [0, 1], height: [25, 75], depth: 100, values: [20, 60, 20, 60] },
+  { from_s: 0, to_s: 1 },
+  1,
+  100,
+);
+
+const wide = fieldGrid(
+  { time_s: [1, 2, 3], height: [25, 75], depth: 100, values: [20, 60, 20, 60, 20, 60] },
+  { from_s: 1, to_s: 3 },
+  3,
+  100,
+);
 
 describe('fieldOverlay', () => {
   it('marks the heights', () => {
@@ -20,15 +33,16 @@ describe('fieldOverlay', () => {
   });
 
   it('draws the line of usable water over its halo, and neither where nothing is wanted', () => {
-    const wide = fieldGrid(
-      { time_s: [1, 2, 3], height: [25, 75], depth: 100, values: [20, 60, 20, 60, 20, 60] },
-      3,
-      100,
-    );
     const drawn = fieldOverlay({ grid: wide, depth: 100, usable: 40 }, options);
     expect(drawn.indexOf('class="halo"')).toBeGreaterThan(0);
     expect(drawn.indexOf('class="contour"')).toBeGreaterThan(drawn.indexOf('class="halo"'));
     expect(fieldOverlay({ grid: wide, depth: 100, usable: null }, options)).not.toContain('halo');
+  });
+
+  it('draws a pinned design’s line, and the height that was chosen', () => {
+    const drawn = fieldOverlay({ grid, depth: 100, usable: 40, ghost: wide, chosen: 25 }, options);
+    expect(drawn).toContain('class="ghost contour"');
+    expect(drawn).toContain('class="level" d="M20,85H120"');
   });
 });
 

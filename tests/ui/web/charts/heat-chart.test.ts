@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Frame } from '../../../../ui/web/charts/frame.ts';
+import type { ChartOptions, Frame } from '../../../../ui/web/charts/frame.ts';
 import { type HeatData, heatChart, pile } from '../../../../ui/web/charts/heat-chart.ts';
-import { groupBounds } from '../../../../ui/web/charts/thin.ts';
 
 const frame: Frame = { width: 240, height: 230, left: 20, right: 20, top: 10, bottom: 20 };
 const data: HeatData = {
@@ -14,11 +13,11 @@ const data: HeatData = {
     { key: 'losses', side: 'out', values: [1, 1] },
   ],
 };
+const each = (count: number) => ({ step: 1, first: 0, last: count - 1 });
 
 describe('pile', () => {
   it('stacks ins upwards and outs downwards, in the order given', () => {
-    const layers = pile(data.streams, groupBounds(2, 10));
-    const rows = layers.map(({ key, from, to }) => [key, [...from], [...to]]);
+    const rows = pile(data.streams, each(2)).map(({ key, from, to }) => [key, [...from], [...to]]);
     expect(rows).toEqual([
       ['engine', [0, 0], [4, 0]],
       ['sun', [4, 0], [5, 3]],
@@ -28,48 +27,86 @@ describe('pile', () => {
   });
 
   it('draws a stream that turned round on the other side', () => {
-    const layers = pile([{ key: 'engine', side: 'in', values: [4, -2] }], [0, 1, 2]);
-    const rows = layers.map(({ key, to }) => [key, [...to]]);
-    expect(rows).toEqual([
+    const layers = pile([{ key: 'engine', side: 'in', values: [4, -2] }], each(2));
+    expect(layers.map(({ key, to }) => [key, [...to]])).toEqual([
       ['engine', [4, 0]],
       ['engine', [0, -2]],
     ]);
   });
 
-  it('keeps the area of crowded samples', () => {
-    const values = [0, 8, 0, 0, 4, 4];
-    const [layer] = pile([{ key: 'engine', side: 'in', values }], groupBounds(6, 3));
+  it('keeps the area of crowded samples, of a short last group too', () => {
+    const values = [0, 8, 0, 0, 4];
+    const [layer] = pile([{ key: 'engine', side: 'in', values }], { step: 2, first: 0, last: 2 });
     expect([...layer.to]).toEqual([4, 0, 4]);
+  });
+
+  it('takes a sample that is not a number for nothing', () => {
+    const [layer] = pile([{ key: 'engine', side: 'in', values: [Number.NaN, 3] }], each(2));
+    expect([...layer.to]).toEqual([0, 3]);
   });
 });
 
 describe('heatChart', () => {
-  const options = {
+  const options: ChartOptions = {
     frame,
     span: { from_s: 0, to_s: 7200 },
     timeWords: () => 'when',
-    valueWords: (value: number) => `${value} kW`,
+    valueWords: (value) => `${value} kW`,
     apart_px: 40,
+    of: (value) => value,
   };
   const drawn = heatChart(data, options);
+  const corners = (key: string, of = drawn) => {
+    const path = new RegExp(`class="${key}" d="([^"]+)"`).exec(of)?.[1] ?? '';
+    let [x, y] = [0, 0];
+    return [...path.matchAll(/([MLHV])([-\d.]+)(?:,([-\d.]+))?/g)].map(([, to, a, b]) => {
+      if (to === 'V') y = Number(a);
+      else x = Number(a);
+      if (b) y = Number(b);
+      return [x, y];
+    });
+  };
+
+  it('is, as text', () => {
+    expect(drawn.replaceAll('><', '>\n<')).toMatchSnapshot();
+  });
 
   it('holds each mean from the start of its interval to the end', () => {
     // Half of the width each; the engine's area is flat at 4 kW until 1 h and empty after.
-    const engine = /class="heat engine" d="([^"]+)"/.exec(drawn)?.[1] ?? '';
-    const corners = [...engine.matchAll(/([\d.]+),([\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)]);
-    const columns = [...new Set(corners.map(([x]) => x))].sort((a, b) => a - b);
-    expect(columns).toEqual([20, 120, 220]);
-    const [top] = corners[0].slice(1);
-    expect(corners.filter(([x, y]) => x <= 120 && y === top)).toHaveLength(2);
+    const engine = corners('heat engine');
+    const top = Math.min(...engine.map(([, y]) => y));
+    const atTop = engine.filter(([, y]) => y === top).map(([x]) => x);
+    expect([Math.min(...atTop), Math.max(...atTop)]).toEqual([20, 120]);
   });
 
   it('places equal powers of both sides at equal distance from the zero line', () => {
     const zero = Number(/class="zero" d="M20,([\d.]+)H/.exec(drawn)?.[1]);
-    const highest = (key: string, pick: (...values: number[]) => number) => {
-      const path = new RegExp(`class="heat ${key}" d="([^"]+)"`).exec(drawn)?.[1] ?? '';
-      return pick(...[...path.matchAll(/[\d.]+,([\d.]+)/g)].map(([, y]) => Number(y)));
+    const sun = Math.min(...corners('heat sun').map(([, y]) => y));
+    const household = Math.max(...corners('heat household').map(([, y]) => y));
+    expect(zero - sun).toBeCloseTo(household - zero, 0);
+  });
+
+  it('outlines a pinned design’s heat, in and out, on a scale that holds both', () => {
+    const streams = [{ key: 'engine', side: 'in' as const, values: [20, 0] }];
+    const both = heatChart({ ...data, ghost: { ...data, streams } }, options);
+    const ghost = Math.min(...corners('ghost', both).map(([, y]) => y));
+    expect(ghost).toBeGreaterThanOrEqual(frame.top);
+    expect(ghost).toBeLessThan(Math.min(...corners('heat engine', both).map(([, y]) => y)));
+    expect(drawn).not.toContain('ghost');
+  });
+
+  it('keeps its scale while it is panned', () => {
+    const values = Array.from({ length: 48 }, (_, i) => i);
+    const series = {
+      time_s: values.map((i) => i * 3600),
+      interval_s: 3600,
+      streams: [{ key: 'engine', side: 'in' as const, values }],
     };
-    expect(zero - highest('sun', Math.min)).toBeCloseTo(highest('household', Math.max) - zero, 0);
+    const zero = (from_s: number) =>
+      /class="value-axis">(.*?)<\/g>/.exec(
+        heatChart(series, { ...options, span: { from_s, to_s: from_s + 36_000 } }),
+      )?.[1];
+    expect(zero(0)).toBe(zero(72_000));
   });
 
   it('draws no area and no nonsense for a run without samples', () => {

@@ -1,57 +1,119 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { groupBounds, groupExtremes, groupMeans, samplesToDraw } from '../../../../ui/web/charts/thin.ts';
+import {
+  extent,
+  groupSize,
+  groupsInView,
+  groupsOf,
+  groupTime,
+  layerMeans,
+  once,
+  sampleAt,
+  stepFor,
+} from '../../../../ui/web/charts/thin.ts';
 
-describe('samplesToDraw', () => {
-  it('keeps every sample where there is room', () => {
-    expect(samplesToDraw([5, 6, 7], 10)).toEqual([0, 1, 2]);
+const minutes = (count: number) => Float64Array.from({ length: count }, (_, i) => i * 60);
+
+describe('sampleAt', () => {
+  it('finds the first sample at or after a time, and the last one after all', () => {
+    expect([-5, 0, 1, 60, 61, 1e9].map((at_s) => sampleAt([0, 60, 120], at_s))).toEqual([0, 0, 1, 1, 2, 2]);
   });
 
-  it('keeps the first, lowest, highest and last of a crowded column, in order of time', () => {
-    const values = [5, 9, 1, 4, 6, 5];
-    expect(samplesToDraw(values, 1)).toEqual([0, 1, 2, 5]);
+  it('gives 0 for no samples', () => {
+    expect(sampleAt([], 10)).toBe(0);
+  });
+});
+
+describe('stepFor', () => {
+  it('leaves every sample alone while there are no more than columns', () => {
+    expect(stepFor(minutes(101), { from_s: 0, to_s: 6000 }, 100)).toBe(1);
   });
 
-  it('skips a column that holds no number', () => {
-    const values = new Array(10).fill(Number.NaN).concat([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
-    expect(samplesToDraw(values, 2)).toEqual([10, 19]);
+  it('takes together the power of two that leaves no fewer groups than columns', () => {
+    const year = minutes(525_601);
+    expect(stepFor(year, { from_s: 0, to_s: 525_600 * 60 }, 400)).toBe(1024);
+    expect(stepFor(year, { from_s: 0, to_s: 525_600 * 30 }, 400)).toBe(512);
+  });
+});
+
+describe('groups', () => {
+  it('know their lowest, highest and sum, and skip what is not a number', () => {
+    const { low, high, sum } = groupsOf([3, 1, Number.NaN, 8, Number.NaN, Number.NaN, 5], 2);
+    expect([...Array.from(low)]).toEqual([1, 8, Number.NaN, 5]);
+    expect([...Array.from(high)]).toEqual([3, 8, Number.NaN, 5]);
+    expect([...Array.from(sum)]).toEqual([4, 8, 0, 5]);
   });
 
-  it('never loses the lowest or the highest sample', () => {
+  it('stand at the middle of their samples, the last one over fewer', () => {
+    const time_s = [0, 10, 20, 30, 40];
+    expect([0, 1].map((group) => groupTime(time_s, group, 4))).toEqual([15, 40]);
+    expect([0, 1].map((group) => groupSize(5, group, 4))).toEqual([4, 1]);
+  });
+
+  it('in view include the neighbours just outside, and no more than there are', () => {
+    const time_s = minutes(100);
+    expect(groupsInView(time_s, { from_s: 1200, to_s: 2400 }, 4)).toEqual([4, 11]);
+    expect(groupsInView(time_s, { from_s: 0, to_s: 1e6 }, 4)).toEqual([0, 24]);
+  });
+
+  it('never lose a dip of one minute in a year on 400 columns', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 525_599 }), (dip) => {
+        const values = new Float32Array(525_600).fill(60);
+        values[dip] = 5;
+        const step = stepFor(minutes(2), { from_s: 0, to_s: 60 }, 400) * 1024;
+        const { low } = groupsOf(values, step);
+        expect(low[Math.floor(dip / step)]).toBe(5);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it('hold the lowest and the highest of any samples at any coarseness', () => {
     fc.assert(
       fc.property(
-        fc.array(fc.double({ min: -50, max: 150, noNaN: true }), { minLength: 1, maxLength: 500 }),
-        fc.integer({ min: 1, max: 40 }),
-        (values, columns) => {
-          const drawn = samplesToDraw(values, columns).map((i) => values[i]);
-          expect(Math.min(...drawn)).toBe(Math.min(...values));
-          expect(Math.max(...drawn)).toBe(Math.max(...values));
+        fc.array(fc.float({ min: -50, max: 150, noNaN: true }), { minLength: 1, maxLength: 300 }),
+        fc.integer({ min: 0, max: 9 }),
+        (values, power) => {
+          const { low, high, sum } = groupsOf(values, 2 ** power);
+          expect(Math.min(...Array.from(low))).toBe(Math.min(...values));
+          expect(Math.max(...Array.from(high))).toBe(Math.max(...values));
+          const total = values.reduce((all, value) => all + value, 0);
+          expect(Array.from(sum).reduce((all, value) => all + value, 0)).toBeCloseTo(total, 6);
         },
       ),
     );
   });
 });
 
-describe('groupMeans', () => {
-  it('averages the samples of each group', () => {
-    const bounds = groupBounds(4, 2);
-    expect(bounds).toEqual([0, 2, 4]);
-    expect([...groupMeans([1, 3, 10, 20], bounds)]).toEqual([2, 15]);
-  });
-
-  it('counts a sample that is not a number as the value given for it', () => {
-    expect([...groupMeans([4, Number.NaN], [0, 2])]).toEqual([2]);
-  });
-
-  it('has no more groups than samples', () => {
-    expect(groupBounds(3, 100)).toEqual([0, 1, 2, 3]);
+describe('layerMeans', () => {
+  it('averages each layer over a group, the short last one too', () => {
+    const values = [10, 50, 20, 60, 40, 80];
+    expect(Array.from(layerMeans(values, 2, 2))).toEqual([15, 55, 40, 80]);
+    expect(layerMeans(values, 2, 1)).toBe(values);
   });
 });
 
-describe('groupExtremes', () => {
-  it('finds the lowest and the highest number of each group', () => {
-    const { low, high } = groupExtremes([3, 1, 2, Number.NaN, 7, 7, Number.NaN, Number.NaN], [0, 4, 6, 8]);
-    expect([...low]).toEqual([1, 7, Number.NaN]);
-    expect([...high]).toEqual([3, 7, Number.NaN]);
+describe('once', () => {
+  it('works for each array and each thing only once', () => {
+    const array = [1];
+    let worked = 0;
+    const work = () => ++worked;
+    expect([
+      once(array, 'a', work),
+      once(array, 'a', work),
+      once(array, 'b', work),
+      once([1], 'a', work),
+    ]).toEqual([1, 1, 2, 3]);
+  });
+});
+
+describe('extent', () => {
+  it('spans all numbers of all arrays', () => {
+    expect(extent([3, Number.NaN], [-1, 2])).toEqual([-1, 3]);
+  });
+
+  it('is nothing without numbers', () => {
+    expect(extent([Number.NaN], [])).toBeNull();
   });
 });
