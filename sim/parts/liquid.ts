@@ -83,8 +83,7 @@ const LAST_PLACE = TABLE_SIZE - 1 - 1e-9;
 
 /** Place of a temperature [C] in every table, held at the ends: found once where several values are read. */
 export function placeIn(t: number): number {
-  const s = t - TABLE_START;
-  return s > 0 ? (s < LAST_PLACE ? s : LAST_PLACE) : 0;
+  return Math.min(Math.max(t - TABLE_START, 0), LAST_PLACE);
 }
 
 /** Value of a table at a place from `placeIn`. */

@@ -26,6 +26,9 @@ import { restOf } from './rest.ts';
 /** Below this flow [kg/s] a coil counts as still. */
 export const STILL_FLOW = 1e-7;
 
+/** Share of the path that stands for the way in. */
+const WAY_IN = 1e-6;
+
 /** Roughness of drawn tube [m] (handbooks: 0.0015 mm). */
 const DRAWN_ROUGHNESS = 1.5e-6;
 
@@ -194,8 +197,7 @@ export class Coil {
       if (heat) {
         this.#along(flow_kg_s, entry_C, 0, front, layer_C, heat);
         // Before the front has moved, the way in stands for what it has passed.
-        if (front === 0 && this.course.layer.length > 0)
-          this.#march.cross(entry_C, layer_C[this.course.layer[0]]);
+        if (front === 0) this.#march.along(this.course, flow_kg_s, entry_C, 0, WAY_IN, layer_C, null);
         this.#metalFollows = this.#march.outsideShare;
       }
     } else {

@@ -21,46 +21,49 @@ export class Films {
   /** Bore over the helix's curvature diameter. */
   readonly curvature: number;
   readonly #inside: Liquid;
-  readonly #water: Liquid;
+  /** Density of the still water [kg/m3], by temperature. */
+  readonly density: Float64Array;
   /** Inside conductance per metre [W/(m K)] by flow column and temperature; a column is filled when first used. */
   readonly #columns: (Float64Array | undefined)[] = new Array(FLOW_POINTS).fill(undefined);
-  #low: Float64Array = NO_COLUMN;
-  #high: Float64Array = NO_COLUMN;
-  #between = 0;
+  /** The two columns around the flow set, and where it lies between them. */
+  low: Float64Array = NO_COLUMN;
+  high: Float64Array = NO_COLUMN;
+  between = 0;
   readonly #insideMultiplier: number;
-  readonly #outsideArea: number;
-  readonly #a: Float64Array;
-  readonly #b: Float64Array;
+  /** Outside film: root of the film by film temperature is a + b |d rho|^(1/6), per area that counts [m2 a metre]. */
+  readonly a: Float64Array;
+  readonly b: Float64Array;
+  readonly area_m: number;
 
   constructor(coil: CoilDescription, inside: Liquid, water: Liquid) {
     const { tube } = coil;
     this.#tube = tube;
     this.#inside = inside;
-    this.#water = water;
+    this.density = water.density;
     this.curvature = coilCurvature(tube.inside_diameter_m, coil.coil_diameter_m, coil.pitch_m);
     this.#insideMultiplier = coil.inside_film;
     this.wall_mK_W =
       Math.log(tube.outside_diameter_m / tube.inside_diameter_m) / (2 * Math.PI * tube.conductivity_W_mK) +
       coil.fouling_m2K_W / (Math.PI * tube.inside_diameter_m);
-    this.#outsideArea = Math.PI * tube.outside_diameter_m * coil.bundling * coil.outside_film;
+    this.area_m = Math.PI * tube.outside_diameter_m * coil.bundling * coil.outside_film;
     const table = outsideFilmCoefficients(tube.outside_diameter_m, water);
-    this.#a = table.a;
-    this.#b = table.b;
+    this.a = table.a;
+    this.b = table.b;
   }
 
   /** Chooses the flow per path [kg/s] that `inside` speaks of: once per march, not once per section. */
   setFlow(flow_kg_s: number): void {
     const place = Math.log10(Math.max(flow_kg_s, LOWEST_FLOW) / LOWEST_FLOW) * POINTS_PER_DECADE;
     const i = Math.min(FLOW_POINTS - 2, place | 0);
-    this.#low = this.#columns[i] ?? this.#fill(i);
-    this.#high = this.#columns[i + 1] ?? this.#fill(i + 1);
-    this.#between = Math.min(1, place - i);
+    this.low = this.#columns[i] ?? this.#fill(i);
+    this.high = this.#columns[i + 1] ?? this.#fill(i + 1);
+    this.between = Math.min(1, place - i);
   }
 
   /** Inside film per metre [W/(m K)] at the flow set and a bulk temperature [C], wall as warm as the bulk. */
   inside(t_C: number): number {
-    const h = lookUp(this.#low, t_C);
-    return h + this.#between * (lookUp(this.#high, t_C) - h);
+    const h = lookUp(this.low, t_C);
+    return h + this.between * (lookUp(this.high, t_C) - h);
   }
 
   /** Correction of the inside film for a wall at another temperature than the bulk (both [C]): (Pr/Pr_wall)^0.14. */
@@ -68,22 +71,13 @@ export class Films {
     return lookUp(this.#inside.prandtl14, bulk_C) / lookUp(this.#inside.prandtl14, wall_C);
   }
 
-  /** Inside film per metre [W/(m K)] at the flow set, a bulk temperature and the temperature of the bore's wall [C]. */
-  corrected(bulk_C: number, wall_C: number): number {
-    const { prandtl14 } = this.#inside;
-    const place = placeIn(bulk_C);
-    const low = valueAt(this.#low, place);
-    const h = low + this.#between * (valueAt(this.#high, place) - low);
-    return (h * valueAt(prandtl14, place)) / valueAt(prandtl14, placeIn(wall_C));
-  }
-
   /** Outside film per metre [W/(m K)] between still water and the tube's outer wall, both [C]. */
   outside(water_C: number, wall_C: number): number {
-    const { density } = this.#water;
+    const { density } = this;
     const lift = Math.abs(valueAt(density, placeIn(wall_C)) - valueAt(density, placeIn(water_C)));
     const film = placeIn((water_C + wall_C) / 2);
-    const root = valueAt(this.#a, film) + valueAt(this.#b, film) * Math.cbrt(Math.sqrt(lift));
-    return root * root * this.#outsideArea;
+    const root = valueAt(this.a, film) + valueAt(this.b, film) * Math.sqrt(Math.cbrt(lift));
+    return root * root * this.area_m;
   }
 
   #fill(column: number): Float64Array {

@@ -1,6 +1,7 @@
 /**
  * Steady flow along a coil, section by section: inside film, wall and fouling, outside film, with the wall's
- * temperature solved at each section.
+ * temperature solved at each section. This is the innermost loop of every run: it reads the films' tables itself,
+ * finds each temperature's place in them once, and calls nothing that would box a number.
  */
 import { type Liquid, placeIn, REFERENCE_HEAT_CAPACITY, valueAt } from '../liquid.ts';
 import type { Course } from './course.ts';
@@ -11,7 +12,6 @@ export class March {
   given_W = 0;
   /** Share of the resistance that lay outside the tube in the last section. */
   outsideShare = 0;
-  #conductance = 0;
   readonly #films: Films;
   readonly #inside: Liquid;
 
@@ -23,6 +23,9 @@ export class March {
   /**
    * Outlet temperature [C] of liquid entering the stretch `from`..`to` (shares of the path) at `entry_C` with
    * a flow of all paths [kg/s]. Adds the heat each layer receives to `heat` [W], if given.
+   *
+   * The wall's temperature enters the outside film only by its third or fourth root, so one correction from the
+   * neighbouring section's is enough; the first section has no neighbour and is corrected twice.
    */
   along(
     course: Course,
@@ -34,29 +37,48 @@ export class March {
     heat: Float64Array | null,
   ): number {
     const { layer, from: starts, to: ends, length_m, paths } = course;
-    const { heat_capacity, enthalpy } = this.#inside;
+    const { heat_capacity, enthalpy, prandtl14 } = this.#inside;
+    const films = this.#films;
     const perPath = flow_kg_s / paths;
-    this.#films.setFlow(perPath);
+    films.setFlow(perPath);
+    const { low, high, between, wall_mK_W, density, a, b, area_m } = films;
     const charge = flow_kg_s * REFERENCE_HEAT_CAPACITY;
-    let t = entry_C;
+    // The plus tells the compiler that this is a number from the start.
+    let t = +entry_C;
     let place = placeIn(t);
     let x = valueAt(enthalpy, place);
-    // Only first guesses, for the first section; each section then starts from its neighbour's.
-    this.#conductance = 10;
-    this.outsideShare = 0.45;
+    // Conductance per metre [W/(m K)] and the share of the resistance outside: only first guesses here.
+    let conductance = 10;
+    let share = 0.45;
     let given = 0;
     for (let j = 0; j < layer.length; j++) {
-      const a = starts[j] > from ? starts[j] : from;
-      const b = ends[j] < to ? ends[j] : to;
-      if (b <= a) continue;
+      const begin = Math.max(starts[j], from);
+      const end = Math.min(ends[j], to);
+      if (end <= begin) continue;
       const water = layer_C[layer[j]];
       const lead = t - water;
       if (lead < 1e-9 && lead > -1e-9) continue;
-      const perCapacity = ((b - a) * length_m) / (perPath * valueAt(heat_capacity, place));
-      const mean = water + lead / (1 + 0.5 * this.#conductance * perCapacity);
-      this.cross(mean, water);
-      if (j === 0) this.cross(mean, water);
-      t = water + lead * Math.exp(-this.#conductance * perCapacity);
+      const perCapacity = ((end - begin) * length_m) / (perPath * valueAt(heat_capacity, place));
+      const meanLead = lead / (1 + 0.5 * conductance * perCapacity);
+      const bulk = placeIn(water + meanLead);
+      const slow = valueAt(low, bulk);
+      // Inside film per metre for a wall of Prandtl number 1; divided by the wall's below.
+      const film = (slow + between * (valueAt(high, bulk) - slow)) * valueAt(prandtl14, bulk);
+      const still = valueAt(density, placeIn(water));
+      for (let pass = j === 0 ? 2 : 1; pass > 0; pass--) {
+        const rise = meanLead * share;
+        const outer = water + rise;
+        const lift = Math.abs(valueAt(density, placeIn(outer)) - still);
+        const mean = placeIn(water + 0.5 * rise);
+        const root = valueAt(a, mean) + valueAt(b, mean) * Math.sqrt(Math.cbrt(lift));
+        const outside = root * root * area_m;
+        // The bore's wall is warmer than the outer wall by the wall's own share.
+        const bore = valueAt(prandtl14, placeIn(outer + meanLead * wall_mK_W * conductance));
+        // Series of bore / film, wall and 1 / outside, with one division.
+        share = film / (film + (bore + wall_mK_W * film) * outside);
+        conductance = share * outside;
+      }
+      t = water + lead * Math.exp(-conductance * perCapacity);
       place = placeIn(t);
       const left = valueAt(enthalpy, place);
       if (heat) {
@@ -66,27 +88,8 @@ export class March {
       }
       x = left;
     }
+    this.outsideShare = share;
     this.given_W = given;
     return t;
-  }
-
-  /**
-   * Conductance per metre [W/(m K)] from liquid to still water at the flow last marched. The wall's temperature
-   * enters the outside film only by its third or fourth root, so one correction from the neighbouring section's
-   * is enough.
-   */
-  cross(liquid_C: number, water_C: number): void {
-    const films = this.#films;
-    const wall = films.wall_mK_W;
-    const lead = liquid_C - water_C;
-    const outer = water_C + lead * this.outsideShare;
-    const outside = films.outside(water_C, outer);
-    // The bore's wall is warmer than the outer wall by the wall's own share.
-    const bore = outer + lead * wall * this.#conductance;
-    const inside = films.corrected(liquid_C, bore);
-    // Series of 1/inside, wall and 1/outside, with one division.
-    const share = inside / (inside + outside + wall * inside * outside);
-    this.outsideShare = share;
-    this.#conductance = share * outside;
   }
 }

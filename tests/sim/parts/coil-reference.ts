@@ -94,7 +94,7 @@ export class FineCoil {
       const water = water_C[i];
       const metal = metal_C[i];
       const inside = flowing
-        ? films.corrected(water, metal)
+        ? films.inside(water) * films.wallCorrection(water, metal)
         : Math.PI * AT_REST * lookUp(WATER.conductivity, water);
       const outside = 1 / (films.wall_mK_W + 1 / Math.max(1e-6, films.outside(layers[i], metal)));
       const toMetal = inside * this.#length_m * (water - metal) * dt;
