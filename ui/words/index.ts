@@ -1,7 +1,11 @@
 /** Words on screen and on paper: one catalogue for page, print and terminal. */
 export * from './answer-charging.ts';
 export * from './answer-coil.ts';
+export * from './answer-hours.ts';
+export * from './answer-list.ts';
 export * from './answer-showers.ts';
+export * from './answer-store.ts';
+export * from './answer-sun.ts';
 export * from './answers.ts';
 export * from './cautions.ts';
 export * from './channels.ts';
@@ -11,9 +15,11 @@ export * from './errors.ts';
 export * from './events.ts';
 export * from './figures.ts';
 export * from './ledger.ts';
+export * from './part-list.ts';
 export * from './parts.ts';
 export * from './say.ts';
 export * from './section.ts';
 export * from './section-legend.ts';
+export * from './shell.ts';
 export * from './speak.ts';
 export * from './units.ts';

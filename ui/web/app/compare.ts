@@ -1,0 +1,135 @@
+/** A pinned design beside the one that stands in the page: what was changed, and what came of it. */
+import {
+  type DimensionKey,
+  glossary,
+  outlineOf,
+  pathSteps,
+  type Result,
+  type Scenario,
+  valueAt,
+} from '../../../sim/index.ts';
+import {
+  type FigureKey,
+  figureWords,
+  itemTitle,
+  partTitle,
+  quantityText,
+  type Units,
+} from '../../words/index.ts';
+
+export interface ChangedInput {
+  path: string;
+  label: string;
+  /** As in the file; null where it says nothing. */
+  was: string | null;
+  is: string | null;
+}
+
+export interface ChangedFigure {
+  key: string;
+  label: string;
+  was: string;
+  is: string;
+  /** How much more or less; null where one of them is not known. */
+  by: string | null;
+}
+
+/** Every input that differs, in the file's order; a part that only one of the two has is one input. */
+export function changedInputs(before: Scenario, after: Scenario): ChangedInput[] {
+  return differing(before, after, '').map(({ path, was, is }) => ({
+    path,
+    label: labelOf(path, is === undefined ? before : after),
+    was: textOf(was),
+    is: textOf(is),
+  }));
+}
+
+interface Differing {
+  path: string;
+  was: unknown;
+  is: unknown;
+}
+
+/** What a file says of itself is no input. */
+const aside = new Set(['name', 'note', 'format', 'version']);
+
+function differing(was: unknown, is: unknown, path: string): Differing[] {
+  if (isPart(was) && isPart(is)) {
+    const keys = [...new Set([...Object.keys(was), ...Object.keys(is)])];
+    return keys
+      .filter((key) => path !== '' || !aside.has(key))
+      .flatMap((key) => differing(was[key], is[key], path === '' ? key : `${path}.${key}`));
+  }
+  if (Array.isArray(was) && Array.isArray(is)) {
+    const many = Math.max(was.length, is.length);
+    return Array.from({ length: many }, (_, i) => differing(was[i], is[i], `${path}[${i}]`)).flat();
+  }
+  return JSON.stringify(was) === JSON.stringify(is) ? [] : [{ path, was, is }];
+}
+
+function isPart(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** A value as the file has it; of a whole part its name, or how many it holds. */
+function textOf(value: unknown): string | null {
+  if (value === undefined) return null;
+  if (Array.isArray(value)) return value.map(textOf).join(', ');
+  if (!isPart(value)) return String(value);
+  const { name } = value;
+  return typeof name === 'string' ? name : Object.values(value).map(textOf).join(', ');
+}
+
+/** Of the part and of the input, as in "Coil: household, rolls". */
+function labelOf(path: string, scenario: Scenario): string {
+  const part = /^(?:taps\.(?:showers|draws)\[\d+\]|[^.[]+(?:\[\d+\])?)/.exec(path)?.[0] ?? path;
+  const name = valueAt(scenario, [...pathSteps(part), 'name']);
+  const title = partTitle(part, typeof name === 'string' ? name : null);
+  if (part === path) return title;
+  const label = outlineOf(scenario, path)?.label ?? path.slice(part.length + 1);
+  return itemTitle(title, label);
+}
+
+/** Figures that a builder looks at first. */
+const mainFigures: readonly FigureKey[] = [
+  'showers_cold',
+  'cold_shower_s',
+  'cold_draw_s',
+  'delivered_m3',
+  'store_top_C_max',
+  'store_mean_C',
+  'store_mean_C_end',
+  'engine_heat_J',
+  'radiator_J',
+  'fuel_m3',
+  'solar_heat_J',
+  'loss_J',
+  'tap_flow_m3_s_min',
+  'backup_fuel_m3',
+];
+
+const dimensionOf = new Map(glossary.map(({ key, dimension }) => [key, dimension]));
+
+/** Main figures whose text differs. */
+export function changedFigures(
+  before: Result['figures'],
+  after: Result['figures'],
+  units: Units,
+): ChangedFigure[] {
+  return mainFigures.flatMap((key) => {
+    const [was, is] = [before[key] ?? null, after[key] ?? null];
+    const dimension = dimensionOf.get(key) ?? 'count';
+    const text = (value: number | null) =>
+      value === null ? figureWords[key].none : quantityText(value, dimension, units);
+    if (text(was) === text(is)) return [];
+    const by = was === null || is === null ? null : differenceText(is - was, dimension, units);
+    return [{ key, label: figureWords[key].label, was: text(was), is: text(is), by }];
+  });
+}
+
+/** With its sign; a difference of temperatures is none of them. */
+export function differenceText(difference: number, dimension: DimensionKey, units: Units): string {
+  const own = dimension === 'temperature' ? 'temperature_difference' : dimension;
+  const sign = difference < 0 ? '−' : '+';
+  return `${sign}${quantityText(Math.abs(difference), own, units)}`;
+}

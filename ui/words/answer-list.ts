@@ -1,0 +1,18 @@
+/** The words of every answer, by its key. */
+import type { Answer } from '../../sim/index.ts';
+import { chargingWords } from './answer-charging.ts';
+import { coilWords } from './answer-coil.ts';
+import { hoursWords } from './answer-hours.ts';
+import { showersWords } from './answer-showers.ts';
+import { storeAnswerWords } from './answer-store.ts';
+import { collectorWords } from './answer-sun.ts';
+import type { AnswerWords } from './answers.ts';
+
+export const answerWords: Readonly<Record<Answer['key'], AnswerWords>> = {
+  showers: showersWords,
+  coil: coilWords,
+  charging: chargingWords,
+  collector: collectorWords,
+  hours: hoursWords,
+  store: storeAnswerWords,
+};

@@ -1,0 +1,49 @@
+/** Words of the page itself: its rooms, what it shows just now, and a pinned design beside it. */
+export const shellWords = {
+  title: 'Tankful',
+  sentence:
+    'A homemade hot-water store, day by day: a small engine and the sun heat it, a household draws from it.',
+  honesty:
+    'Estimates, not approvals: a store that boils, scalds or bursts hurts people. Local code and licensed practice decide.',
+  roomsName: 'Rooms of this page',
+  rooms: { answers: 'Answers', section: 'Section', days: 'Days', heat: 'Where the heat goes' },
+  design: 'Design',
+  own: 'opened from a file',
+  from: 'Start',
+  days: 'Days',
+  units: 'Units',
+  unitNames: { US: 'US: °F, gal, Btu', SI: 'SI: °C, L, kWh', mixed: 'Mixed: °F, gal, kWh' },
+  running: 'Running',
+  stop: 'Stop',
+  again: 'Run again',
+  lastGood: 'Last good run, not the design as it stands:',
+  estimate: 'Quick estimate, coarser than a full run:',
+  firstDays: (days: number, of: number) =>
+    `Quick estimate of the first ${days} of ${of} days, coarser than a full run:`,
+  atWork: 'The full run is under way.',
+  pin: 'Pin this design',
+  pinAgain: 'Pin this one instead',
+  unpin: 'Take the pin out',
+  compareTitle: 'Beside the pinned design',
+  compareIntro: (name: string) => `Pinned: ${name}. It is drawn dashed wherever both can be seen.`,
+  changedInputs: 'What was changed',
+  noChange: 'Nothing yet: change something, and both stand side by side.',
+  changedFigures: 'What came of it',
+  sameFigures: 'No figure differs by as much as is shown.',
+  changedAnswers: 'Answers',
+  otherDays: 'The two runs are of other days: what differs is not the design alone.',
+  input: 'Input',
+  figure: 'Figure',
+  answer: 'Answer',
+  was: 'Pinned',
+  is: 'Now',
+  by: 'Difference',
+  nothing: 'not said',
+  failedAnswer: 'Could not be worked out',
+  outdated: 'Of the design as it was:',
+} as const;
+
+/** "Coil: household, rolls". */
+export function itemTitle(part: string, item: string): string {
+  return `${part}, ${item}`;
+}
