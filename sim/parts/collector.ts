@@ -126,13 +126,19 @@ export class Collector {
 
   start(t: number, y: number[], store: Store): void {
     this.pumping = true;
-    this.coil.start(t, y, store.layer_C, (layer, energy) => store.exchange(y, layer, energy));
+    this.coil.start(t, y, store.layer_C, resting(y, store));
   }
 
   stop(t: number, y: number[], store: Store): void {
     this.pumping = false;
-    this.coil.stop(t, y, this.flow_kg_s, this.coil_entry_C, store.layer_C, (layer, energy) =>
-      store.exchange(y, layer, energy),
-    );
+    this.coil.stop(t, y, this.flow_kg_s, this.coil_entry_C, store.layer_C, resting(y, store));
   }
+}
+
+/** Heat between the coil's content and a layer as they come to rest: booked like what it gives while it flows. */
+function resting(y: number[], store: Store) {
+  return (layer: number, energy_J: number): void => {
+    store.exchange(y, layer, energy_J);
+    y[placeOf.collector_to_store] += energy_J;
+  };
 }

@@ -174,14 +174,12 @@ export class Engine {
 
   start(t: number, y: number[], store: Store): void {
     this.running = true;
-    this.coil.start(t, y, store.layer_C, (layer, energy) => store.exchange(y, layer, energy));
+    this.coil.start(t, y, store.layer_C, resting(y, store));
   }
 
   stop(t: number, y: number[], store: Store): void {
     this.running = false;
-    this.coil.stop(t, y, this.flow_kg_s, this.coil_entry_C, store.layer_C, (layer, energy) =>
-      store.exchange(y, layer, energy),
-    );
+    this.coil.stop(t, y, this.flow_kg_s, this.coil_entry_C, store.layer_C, resting(y, store));
   }
 }
 
@@ -190,4 +188,12 @@ export function inSpans(spans: readonly WeekSpan[], t: number, firstWeekday: num
   const weekday = (firstWeekday + Math.floor(t / DAY)) % 7;
   const second = t % DAY;
   return spans.some((s) => s.days.includes(weekday) && second >= s.from_s && second < s.to_s);
+}
+
+/** Heat between the coil's content and a layer as they come to rest: booked like what it gives while it flows. */
+function resting(y: number[], store: Store) {
+  return (layer: number, energy_J: number): void => {
+    store.exchange(y, layer, energy_J);
+    y[placeOf.engine_to_store] += energy_J;
+  };
 }

@@ -239,9 +239,7 @@ export class Taps {
     const flowing = open.length > 0 && this.#supply.ice(y) < 0.5;
     if (was && !flowing) {
       const cold = this.#supply.cold_C(t, y);
-      this.coil.stop(t, y, this.coil_kg_s, cold, this.#store.layer_C, (layer, energy) =>
-        this.#store.exchange(y, layer, energy),
-      );
+      this.coil.stop(t, y, this.coil_kg_s, cold, this.#store.layer_C, this.#resting(y));
       this.plug = false;
     }
     if (!flowing) {
@@ -249,13 +247,21 @@ export class Taps {
       return;
     }
     if (!was) {
-      this.coil.start(t, y, this.#store.layer_C, (layer, energy) => this.#store.exchange(y, layer, energy));
+      this.coil.start(t, y, this.#store.layer_C, this.#resting(y));
       this.plug = true;
       this.#line.plug_C = y[this.#pipe];
       this.#guess_kg_s = 0;
       y[this.#pipeFront] = 0;
     }
     this.#cross(t, y, temperatures.room);
+  }
+
+  /** Heat between the coil's content and a layer as they come to rest: booked like what it takes while it flows. */
+  #resting(y: number[]) {
+    return (layer: number, energy_J: number): void => {
+      this.#store.exchange(y, layer, energy_J);
+      y[placeOf.household_heat] -= energy_J;
+    };
   }
 
   #cross(t: number, y: number[], room: number): void {
