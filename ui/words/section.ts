@@ -1,5 +1,5 @@
 /** Words of the scaled drawing and of the list of parts. */
-import type { Face, Grip, Misfit, Refusal, SectionFacts, SketchedCoil } from '../../sim/index.ts';
+import type { Face, Grip, Misfit, SectionFacts, SketchedCoil } from '../../sim/index.ts';
 import { formatTape, misfitOf, waterVolume, woundTop } from '../../sim/index.ts';
 import { quantityText, systemOf, type Units } from './units.ts';
 
@@ -7,25 +7,21 @@ export const sectionWords = {
   title: 'Section',
   hint: 'Drag a handle, or move to it with the Tab key and use the arrow keys. Escape puts it back.',
   handles: 'Handles of the drawing',
+  legend: 'The drawing in words',
+  asAt: 'Water as at',
+  gesture: (label: string) => `move ${label.charAt(0).toLowerCase()}${label.slice(1)}`,
   in: 'in',
   out: 'out',
   top: 'top',
   middle: 'middle',
   bottom: 'bottom',
-  water: 'water',
   pump: 'pump',
   check: 'check',
   relief: 'relief',
   mixer: 'mixer',
   heater: 'heater',
-  radiator: 'radiator',
   vessel: 'vessel',
   drain: 'drain',
-  cistern: 'cold water',
-  taps: 'taps',
-  probe: 'probe',
-  lidAjar: 'lid ajar',
-  lidOpen: 'no lid',
   pinned: 'the pinned design',
   plan: 'Store, coils, walls and probes are to scale; pipes and machines outside are a plan. Each coil is drawn with the relief it needs, fitted or not.',
 } as const;
@@ -60,16 +56,28 @@ export function gripText(grip: Grip, facts: SectionFacts, units: Units): string 
   switch (grip.what) {
     case 'water': {
       const volume = quantityText(waterVolume(store.shape, store.water_depth_m), 'volume', units);
-      return `${tapeText(store.water_depth_m, units)} of water, ${volume}${misfitTail(facts)}`;
+      return `${tapeText(store.water_depth_m, units)} of water, ${volume}`;
     }
     case 'sheet':
       return sheetText(facts, grip, units);
     case 'coil': {
       const coil = coils[grip.coil];
-      const at = grip.end === 'bottom' ? `starts ${tapeText(coil.bottom_m, units)} up` : endText(coil, units);
-      const misfit = misfitText(coil, facts.store);
-      return misfit === null ? at : `${at}; ${misfit}`;
+      return grip.end === 'bottom' ? `starts ${tapeText(coil.bottom_m, units)} up` : endText(coil, units);
     }
+  }
+}
+
+/** What does not fit while a handle stands where it does; empty where all fits. */
+export function gripMisfit(grip: Grip, { store, coils }: SectionFacts): string {
+  switch (grip.what) {
+    case 'water': {
+      const dry = coils.filter((coil) => misfitOf(coil, store)?.why === 'above the water');
+      return dry.map(({ name }) => `coil ${name} stands out of it`).join('; ');
+    }
+    case 'sheet':
+      return '';
+    case 'coil':
+      return misfitText(coils[grip.coil], store) ?? '';
   }
 }
 
@@ -86,12 +94,6 @@ function sheetText(
   if (!found) return 'bare';
   const resistance = quantityText(found.resistance_m2K_W, 'resistance', units, { digits: 2 });
   return `${tapeText(found.thickness_m, units)} of ${found.material}, ${resistance}`;
-}
-
-/** Which coils a lowered water line leaves dry. */
-function misfitTail({ store, coils }: SectionFacts): string {
-  const dry = coils.filter((coil) => misfitOf(coil, store)?.why === 'above the water');
-  return dry.map(({ name }) => `; coil ${name} stands out of it`).join('');
 }
 
 const misfitWhy: Record<Misfit, string> = {
@@ -127,31 +129,6 @@ export function misfitFix(coil: SketchedCoil, store: SectionFacts['store']): str
     ? 'Wind it smaller, or hang it where the store is wider.'
     : 'Hang it lower, wind it wider or closer, put windings side by side, or use less tube.';
 }
-
-export const refusalWords = {
-  say(refusal: Refusal): string {
-    switch (refusal.no) {
-      case 'one of its kind':
-        return 'the plant has one already';
-      case 'always there':
-        return 'a plant cannot be without it';
-      case 'in use':
-        return `${usersWords[refusal.by]} flows through it: give that another coil first, or remove it`;
-      case 'heats for it':
-        return 'the backup heater heats its water: remove that first';
-      case 'nobody draws':
-        return 'no household draws water: add it first';
-      case 'full':
-        return `there are ${refusal.most}, and no more can be reckoned`;
-    }
-  },
-};
-
-const usersWords = {
-  engine: 'the engine’s coolant',
-  collector: 'the collector’s loop',
-  taps: 'the household’s water',
-};
 
 /** Whose machine it is, as the file names it. */
 export function machineName(user: 'engine' | 'collector' | 'household', facts: SectionFacts): string {

@@ -8,7 +8,7 @@ import {
   insideHeight,
   type SectionFacts,
 } from '../../../../sim/index.ts';
-import { gripLabel, gripText, type Units } from '../../../words/index.ts';
+import { gripLabel, gripMisfit, gripText, type Units } from '../../../words/index.ts';
 import { outerOf, type SectionFrame, sheetsThickness, xAt, yAt } from './frame.ts';
 
 export interface SectionHandle extends GripRange {
@@ -16,8 +16,9 @@ export interface SectionHandle extends GripRange {
   key: string;
   grip: Grip;
   label: string;
-  /** Where it stands, in words. */
+  /** Where it stands, in words, and what does not fit because of it. */
   text: string;
+  misfit: string;
   x: number;
   y: number;
   /** Where a hand pulls it to make it more. */
@@ -45,6 +46,7 @@ export function handlesOf(frame: SectionFrame, facts: SectionFacts, units: Units
       grip,
       label: gripLabel(grip, facts),
       text: gripText(grip, facts, units),
+      misfit: gripMisfit(grip, facts),
       ...gripRange(facts, grip),
       ...place,
       grows: seat.grows,
@@ -65,8 +67,8 @@ function roomiest({ from, to }: Seat, placed: readonly { x: number; y: number }[
     const share = i / (TRIES - 1);
     const place = { x: from[0] + share * (to[0] - from[0]), y: from[1] + share * (to[1] - from[1]) };
     const distances = placed.map(({ x, y }) => Math.hypot(x - place.x, y - place.y));
-    // Past 60 px more room is no gain: the first such place keeps handles where eyes expect them.
-    const distance = Math.min(60, ...distances);
+    // Past 100 px more room is no gain: the first such place keeps handles where eyes expect them.
+    const distance = Math.min(100, ...distances);
     if (distance > most + 0.5) [best, most] = [place, distance];
   }
   return best;
