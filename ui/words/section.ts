@@ -130,6 +130,11 @@ export function misfitFix(coil: SketchedCoil, store: SectionFacts['store']): str
     : 'Hang it lower, wind it wider or closer, put windings side by side, or use less tube.';
 }
 
+function wholeDegrees(value_C: number, units: Units): string {
+  const inUS = systemOf(units, 'temperature') === 'US';
+  return inUS ? `${Math.round(value_C * 1.8 + 32)} °F` : `${Math.round(value_C)} °C`;
+}
+
 /** Whose machine it is, as the file names it. */
 export function machineName(user: 'engine' | 'collector' | 'household', facts: SectionFacts): string {
   if (user === 'household') return 'household';
@@ -159,9 +164,9 @@ export function machineFacts(
     parts.push(brief ? tilt : `tilt ${tilt}`);
   }
   if (user === 'household' && taps) {
-    parts.push(quantityText(supply.pump.open_flow_m3_s, 'flow', units));
+    parts.push(quantityText(supply.pump.open_flow_m3_s, 'flow', units, brief ? { digits: 2 } : {}));
     if (!brief) parts.push(`cut-out ${quantityText(supply.pump.cut_out_Pa, 'pressure', units)}`);
-    if (taps.mixing_valve_C !== null) parts.push(quantityText(taps.mixing_valve_C, 'temperature', units));
+    if (taps.mixing_valve_C !== null) parts.push(wholeDegrees(taps.mixing_valve_C, units));
   }
   return parts.join(', ');
 }
