@@ -53,6 +53,10 @@ export class Integrator {
   #budget: number;
   #f1: number[];
   #busy = false;
+  /** The derivative last told to `know`, and where. */
+  #knownTime = Number.NaN;
+  readonly #knownState: number[];
+  readonly #knownRates: number[];
 
   /**
    * @param equations the system
@@ -69,6 +73,8 @@ export class Integrator {
     this.#equations = equations;
     this.#budget = budget;
     this.#f1 = new Array<number>(equations.size).fill(0);
+    this.#knownState = this.#f1.slice();
+    this.#knownRates = this.#f1.slice();
     const sharpness = (i: number) => equations.sharpness?.[i] ?? 1;
     this.#solver = new Solver((t, y, out) => this.#rates(t, y, out), equations.size, {
       rawFunction: true,
@@ -82,7 +88,29 @@ export class Integrator {
     });
   }
 
+  /**
+   * Tells the derivative that the system, as it now is, has at (t [s], y): a span or step beginning there does not
+   * ask for it again. Whoever changes the system afterwards evaluates it anew and tells that.
+   */
+  know(t: number, y: number[], rates: number[]): void {
+    this.#knownTime = t;
+    for (let i = 0; i < y.length; i++) {
+      this.#knownState[i] = y[i];
+      this.#knownRates[i] = rates[i];
+    }
+  }
+
+  #isKnown(t: number, y: number[]): boolean {
+    if (t !== this.#knownTime) return false;
+    for (let i = 0; i < y.length; i++) if (y[i] !== this.#knownState[i]) return false;
+    return true;
+  }
+
   #rates(t: number, y: number[], out: number[]): void {
+    if (this.#isKnown(t, y)) {
+      for (let i = 0; i < out.length; i++) out[i] = this.#knownRates[i];
+      return;
+    }
     if (++this.evaluations > this.#budget) {
       throw new IntegrationError(
         `run at ${t.toFixed(1)} s - expected at most ${this.#budget} evaluations - got more - ` +

@@ -183,16 +183,16 @@ export class Simulation {
     // What already holds happens at once; a cascade that does not end is a control without a dead band.
     for (let again = true, rounds = 0; again; rounds++) {
       again = false;
+      plant.store.prepare(y);
       for (const watch of this.#watches) {
-        if (!watch.armed()) continue;
-        plant.store.prepare(y);
-        if (watch.value(t, y) < 0) continue;
+        if (!watch.armed() || watch.value(t, y) < 0) continue;
         this.#happen(watch, t);
+        plant.store.prepare(y);
         again = rounds < 8;
       }
     }
     plant.store.settle(y);
-    plant.rates(t, y, this.#scratch);
+    this.#evaluate(t, y);
     this.#tally.begin(t, y);
     this.#parts.tally?.begin(t, y);
     if (this.#sampler.next_s <= t) this.#sampler.take(t, y, () => {});
@@ -205,6 +205,12 @@ export class Simulation {
     if (!store.lowerLevel(this.#y)) return;
     for (const coil of coils) coil.layAnew(store.geometry);
     store.settle(this.#y);
+  }
+
+  /** Sets what flows at a state, and spares the step that begins there the same evaluation. */
+  #evaluate(t: number, y: number[]): void {
+    this.plant.rates(t, y, this.#scratch);
+    this.#integrator.know(t, y, this.#scratch);
   }
 
   #happen(watch: Watch, t: number): void {
@@ -308,7 +314,7 @@ export class Simulation {
       this.#sampler.take(t, state, () => plant.rates(t, state, this.#scratch));
     }
     const end = until < step.t1 ? step.at(until, this.#state) : step.y1;
-    if (plant.regime() > 0) plant.rates(until, end, this.#scratch);
+    if (plant.regime() > 0) this.#evaluate(until, end);
     else plant.store.prepare(end);
     this.#tally.goOn(until, end);
     this.#parts.tally?.goOn(until, end);
