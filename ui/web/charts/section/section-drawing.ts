@@ -21,7 +21,8 @@ import { handlesOf, type SectionHandle } from './handles.ts';
 import { probesOf, userOf } from './loops.ts';
 import { bandHeight, machines } from './machines.ts';
 import { rulers } from './rulers.ts';
-import { storeDrawing, weaves } from './store-drawing.ts';
+import { storeDrawing } from './store-drawing.ts';
+import { weaves } from './weaves.ts';
 
 export interface SectionOptions {
   width: number;

@@ -3,6 +3,7 @@ import { drawnWidth, insideHeight, type SectionFacts } from '../../../../sim/ind
 import { colourAt, type FieldScale, type Palette, placeOf } from '../palette.ts';
 import { px, tag } from '../svg.ts';
 import { outerOf, type SectionFrame, xAt, yAt } from './frame.ts';
+import { weaveOf } from './weaves.ts';
 
 type Store = SectionFacts['store'];
 type Sheet = Store['insulation']['sides'][number];
@@ -210,27 +211,6 @@ function vapour(frame: SectionFrame, half_m: number, height_m: number, ajar: boo
   return tag('path', { class: 'vapour', d: curls.join('') });
 }
 
-const WEAVES: Record<string, string> = {
-  'mineral wool': 'batt',
-  fibreglass: 'batt',
-  cellulose: 'batt',
-  'sheep wool': 'batt',
-  'straw bale': 'batt',
-  plywood: 'wood',
-  steel: 'metal',
-  'stainless steel': 'metal',
-  copper: 'metal',
-  aluminium: 'metal',
-  concrete: 'stone',
-  polyethylene: 'plastic',
-  polypropylene: 'plastic',
-};
-
-/** How a material is hatched: foams of any kind are dotted. */
-function weaveOf({ material }: { material: string }): string {
-  return WEAVES[material] ?? 'foam';
-}
-
 function at(frame: SectionFrame, right_m: number, height_m: number): string {
   return `${px(xAt(frame, right_m))},${px(yAt(frame, height_m))}`;
 }
@@ -241,35 +221,4 @@ export function lidTop(frame: SectionFrame, store: Store): number {
   const top = yAt(frame, insideHeight(store.shape) + above_m);
   const lying = store.shape.kind === 'lying cylinder';
   return top - (store.lid === 'ajar' && !lying ? AJAR : 0);
-}
-
-/** The hatchings, to stand once in the drawing. */
-export function weaves(): string {
-  const pattern = (id: string, size: number, inner: string, turn?: number) =>
-    tag(
-      'pattern',
-      {
-        id: `section-${id}`,
-        width: size,
-        height: size,
-        patternUnits: 'userSpaceOnUse',
-        patternTransform: turn && `rotate(${turn})`,
-      },
-      tag('rect', { class: `weave-${id}`, width: size, height: size }),
-      inner,
-    );
-  const line = (id: string, d: string) => tag('path', { class: `weave-${id}-mark`, d });
-  const dot = (id: string, x: number, y: number) =>
-    tag('circle', { class: `weave-${id}-mark`, cx: x, cy: y, r: 0.8 });
-  return tag(
-    'defs',
-    {},
-    pattern('foam', 7, dot('foam', 1.8, 1.8) + dot('foam', 5.3, 5.3)),
-    pattern('batt', 8, line('batt', 'M0,6c2,-6 6,-6 8,0')),
-    pattern('wood', 4, line('wood', 'M0,2H4'), 55),
-    pattern('metal', 3, line('metal', 'M0,1.5H3'), -45),
-    pattern('plastic', 6, line('plastic', 'M0,3H6'), -45),
-    pattern('stone', 9, dot('stone', 2, 3) + line('stone', 'M5,7l2,-3l1,3z')),
-    pattern('hatch', 4, line('hatch', 'M0,2H4'), 45),
-  );
 }
