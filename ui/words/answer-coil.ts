@@ -17,12 +17,12 @@ function shortTube(label: string): string {
   return label.replace(/ ?tube(, type)?/, '').replace('plain ', '');
 }
 
-/** `3/4 in plumbing L, 2x60 ft series`. */
+/** `3/4 in plumbing L, 2x60 ft series`, with a star where it takes more than one winding. */
 function coilName(row: RowByKey, say: Say): string {
   const rolls = Number(row.rolls);
   const length = say.number(row.roll_length_m as number, 'length');
   const join = row.join === null ? '' : ` ${row.join}`;
-  return `${shortTube(String(row.tube))}, ${rolls}x${length} ${say.unit('length')}${join}`;
+  return `${shortTube(String(row.tube))}, ${rolls}x${length} ${say.unit('length')}${join}${Number(row.windings) > 1 ? ' *' : ''}`;
 }
 
 const columns: ShownColumn[] = [
@@ -105,7 +105,7 @@ export const coilWords: AnswerWords = {
     {
       key: 'worth',
       title: ({ facts }, say) =>
-        `Coils that nothing cheaper beats, for ${say.quantity(facts.flow_m3_s.value, 'flow')} at ${say.quantity(facts.wanted_C.value, 'temperature')}; > is the present one. "store" is the coldest that will do.`,
+        `Coils that nothing cheaper beats, for ${say.quantity(facts.flow_m3_s.value, 'flow')} at ${say.quantity(facts.wanted_C.value, 'temperature')}; > is the present one; * needs windings side by side. "store" is the coldest that will do.`,
       columns,
     },
   ],

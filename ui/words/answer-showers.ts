@@ -12,6 +12,7 @@ function whole({ value, low, high }: Banded): string {
 
 function sentence({ facts, cautions }: Answer, say: Say): string {
   const { showers, showers_dull, into_s, tried, dull_days, wanted_C, lasts_s, flow_m3_s } = facts;
+  if (!showers) return 'The row of showers was not computed.';
   const each = `${say.quantity(lasts_s.value, 'time')} each, ${say.quantity(flow_m3_s.value, 'flow')} at ${say.quantity(wanted_C.value, 'temperature')}`;
   const now = cautions.includes('never_ran_cold')
     ? `All ${tried.value} showers tried in a row stay warm now (${each})`
@@ -34,7 +35,7 @@ function reason({ limit, facts }: Answer, say: Say): string {
 }
 
 function waits(answer: Answer, say: Say): string[] {
-  if (answer.cautions.includes('never_ran_cold')) return [];
+  if (answer.stopped || answer.cautions.includes('never_ran_cold')) return [];
   const { facts, tables } = answer;
   const asked = new Set(tables.waits.rows.map(([heating]) => heating));
   const told = (fact: Banded | undefined, how: string) =>
