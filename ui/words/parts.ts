@@ -143,9 +143,12 @@ function asRead(value_SI: number, dimension: DimensionKey, system: 'US' | 'SI'):
     : formatQuantity(value_SI, dimension, system);
 }
 
-/** `3/8 in refrigeration tube = 3/8 in (9.53 mm) outside, 0.311 in (7.9 mm) inside`. */
+/** `3/8 in refrigeration tube = 3/8 in (9.5 mm) outside, 0.311 in (7.9 mm) inside`. */
 export function tubeText({ label, outside_m, inside_m }: NamedTube, units: Units): string {
-  const [outside, inside] = [outside_m, inside_m].map((each) => inBoth(each, 'length', units));
+  const [outside, inside] = [outside_m, inside_m].map((each) => {
+    const [inches, millimetres] = [asRead(each, 'length', 'US'), `${Math.round(each * 1e4) / 10} mm`];
+    return systemOf(units, 'length') === 'US' ? `${inches} (${millimetres})` : `${millimetres} (${inches})`;
+  });
   return `${label} = ${outside} outside, ${inside} inside`;
 }
 
