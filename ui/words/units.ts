@@ -24,7 +24,16 @@ export function quantityText(
 
 /** Heat flow in both of its units, the reader's own first: `3.1 kW (10.6 kBtu/h)`. */
 export function bothPowers(value_W: number, units: Units): string {
-  const own = systemOf(units, 'power');
-  const [first, second] = own === 'SI' ? (['SI', 'US'] as const) : (['US', 'SI'] as const);
-  return `${formatQuantity(value_W, 'power', first)} (${formatQuantity(value_W, 'power', second)})`;
+  return both(value_W, 'power', units);
+}
+
+/** Heat in both of its units, the reader's own first: `12 kWh (40.9 kBtu)`. */
+export function bothEnergies(value_J: number, units: Units): string {
+  return both(value_J, 'energy', units);
+}
+
+function both(value_SI: number, dimension: DimensionKey, units: Units): string {
+  const own = systemOf(units, dimension);
+  const other = own === 'SI' ? 'US' : 'SI';
+  return `${formatQuantity(value_SI, dimension, own)} (${formatQuantity(value_SI, dimension, other)})`;
 }

@@ -21,7 +21,7 @@ export function px(value: number): string {
   return String(Object.is(rounded, -0) ? 0 : rounded);
 }
 
-function escapeText(text: string): string {
+export function escapeText(text: string): string {
   return text
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')

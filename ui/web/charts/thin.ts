@@ -83,6 +83,21 @@ export function groupsOf(values: ArrayLike<number>, step: number): Groups {
   });
 }
 
+const block = 256;
+
+/** Sum of samples `first` up to, not including, `end`; what is not a number counts as nothing. */
+export function sumBetween(values: ArrayLike<number>, first: number, end: number): number {
+  const { sum } = groupsOf(values, block);
+  let total = 0;
+  for (let i = first; i < end; ) {
+    if (i % block === 0 && i + block <= end) {
+      total += sum[i / block];
+      i += block;
+    } else total += values[i++] || 0;
+  }
+  return total;
+}
+
 /** Means of each group for values that stand `layers` side by side: layer k of group g at g x layers + k. */
 export function layerMeans(values: ArrayLike<number>, layers: number, step: number): ArrayLike<number> {
   if (step === 1) return values;
