@@ -83,6 +83,7 @@ function more(answer: Answer, say: Say): string[] {
           `More stops paying at about ${say.quantity(knee, 'length', 2)} in all: there a further ${systemOf(say.units, 'length') === 'US' ? 'foot' : 'metre'} brings a quarter of what the first one brought.`,
         ]),
     ...joined(answer, say),
+    ...(facts.price ? [`Its tube and joints cost ${say.banded(facts.price)}.`] : []),
   ];
 }
 
@@ -120,6 +121,8 @@ export const coilWords: AnswerWords = {
   headline: { lowest_tank_C: 'store', outlet_C: 'outlet' },
   cautions: {
     namesake,
+    prices_invented: () =>
+      'Prices are invented, for show, until you type your own under "prices": the order of the coils hangs on them.',
     no_store_hot_enough: () =>
       'Even a boiling store does not give this shower through this coil: add tube, or wish for less.',
     valve_below_wanted: ({ facts }, say) =>

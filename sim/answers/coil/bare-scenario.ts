@@ -18,7 +18,7 @@ export interface BareCoil {
 }
 
 /** Turns as wide as in the common tote: 0.6 of its narrower side. */
-export const USUAL_TURNS = '24 in';
+const USUAL_TURNS = '24 in';
 
 /**
  * A household of one shower, one coil and a tall box that any length fits into: in water of one temperature only

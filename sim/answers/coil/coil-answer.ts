@@ -4,7 +4,7 @@ import type { Answer, Limit } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, type Mark, under } from '../band.ts';
 import { householdOf, showerOf, usualTank } from '../household.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
-import { namesake } from './candidates.ts';
+import { coilPrice, namesake } from './candidates.ts';
 import { coilCurves, coilTables } from './coil-tables.ts';
 import { type Asked, type HouseholdCoil, householdCoil } from './household-coil.ts';
 import { ShowerBench } from './shower-bench.ts';
@@ -18,6 +18,8 @@ export interface CoilQuestion extends Question {
   onProgress?: (share: number) => void;
 }
 
+/** Prices that a coil's own price is made of. */
+const COIL_PRICES = ['prices.copper_per_kg', 'prices.pex_per_m', 'prices.fitting_per_joint'];
 /** Hottest an open store of water can be [C]. */
 const HOTTEST = 100;
 /** How near the march and the root come [K], measured with twice the layers and sections (tests). */
@@ -35,6 +37,7 @@ const KINDS: Record<string, FactKind> = {
   tap_pressure_Pa: { dimension: 'pressure', least: 0 },
   content_m3: { dimension: 'volume' },
   mass_kg: { dimension: 'mass' },
+  price: { dimension: 'money', least: 0 },
   tank_C: { dimension: 'temperature' },
   layered_C: { dimension: 'temperature', numerical: NUMERICAL_K },
   bottom_C: { dimension: 'temperature' },
@@ -44,8 +47,9 @@ const KINDS: Record<string, FactKind> = {
   flow_m3_s: { dimension: 'flow' },
 };
 
-function factsOf(own: HouseholdCoil, asked: Asked, { start }: PlantDescription['run']): Facts {
+function factsOf(own: HouseholdCoil, asked: Asked, { run, prices }: PlantDescription): Facts {
   const { steady, full } = own;
+  const { start } = run;
   return {
     lowest_tank_C: own.lowest_tank_C,
     outlet_C: steady.outlet_C,
@@ -58,6 +62,7 @@ function factsOf(own: HouseholdCoil, asked: Asked, { start }: PlantDescription['
     tap_pressure_Pa: full.pressure_Pa,
     content_m3: steady.content_m3,
     mass_kg: steady.mass_kg,
+    price: coilPrice(own.coil, prices),
     tank_C: asked.tank_C,
     layered_C: own.layered.hot_line_C,
     bottom_C: start.bottom_C,
@@ -74,18 +79,19 @@ export function coilAnswer(question: CoilQuestion): Answer {
   const { index, coil } = householdOf(plant);
   const asked = askedOf(plant, question);
   const own = householdCoil(plant, coil, asked);
-  const doubts = doubtsOf(filled, under(`coils[${index}]`, 'supply', 'taps'), question.marks);
+  const matters = under(`coils[${index}]`, 'supply', 'taps', ...COIL_PRICES);
+  const doubts = doubtsOf(filled, matters, question.marks);
   const ends = factsAt(
     question,
     doubtJobs(doubts),
     (varied) => {
       // The store asked about stays; all else is as at the doubt's end.
       const there = { ...askedOf(varied, question), tank_C: asked.tank_C };
-      return factsOf(householdCoil(varied, householdOf(varied).coil, there), there, varied.run);
+      return factsOf(householdCoil(varied, householdOf(varied).coil, there), there, varied);
     },
     question.onProgress,
   );
-  const bands = bandsOf(factsOf(own, asked, plant.run), ends, doubts, KINDS);
+  const bands = bandsOf(factsOf(own, asked, plant), ends, doubts, KINDS);
   const headline = own.lowest_tank_C === null ? 'outlet_C' : 'lowest_tank_C';
   return {
     key: 'coil',
@@ -95,7 +101,10 @@ export function coilAnswer(question: CoilQuestion): Answer {
     tables: coilTables(plant, own, asked),
     curves: coilCurves(own, asked),
     levers: bands.levers(headline),
-    cautions: cautionsOf(plant, own, asked),
+    cautions: [
+      ...cautionsOf(plant, own, asked),
+      ...(filled.some(({ path }) => COIL_PRICES.includes(path)) ? ['prices_invented'] : []),
+    ],
   };
 }
 

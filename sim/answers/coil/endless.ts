@@ -3,7 +3,7 @@ import { findRoot } from '../../numerics/root.ts';
 import { type CoilCase, coilOf } from './coil-of.ts';
 
 /** A further metre that brings this share of what the first brought no longer pays (judgement). */
-export const KNEE_SHARE = 0.25;
+const KNEE_SHARE = 0.25;
 const SHORTEST_M = 0.3;
 const LONGEST_M = 3000;
 

@@ -59,6 +59,19 @@ describe('coilAnswer', () => {
     expect(coilAnswer({ scenario: cold, context: {} }).facts.tank_C.value).toBe(60);
   });
 
+  it('says what the coil costs, with the prices’ band, and that they are invented until typed', () => {
+    const { price } = answer.facts;
+    // Four ends of two rolls, and two of the manifolds; 20 a kilogram and 6 a joint unless the file says otherwise.
+    expect(price.value).toBeCloseTo(20 * answer.facts.mass_kg.value + 6 * 6, 6);
+    expect(price.high - price.value).toBeCloseTo(Math.hypot(10 * answer.facts.mass_kg.value, 3 * 6), 4);
+    expect(answer.cautions).toContain('prices_invented');
+    const prices = { copper_per_kg: 9, pex_per_m: 1, fitting_per_joint: 2 };
+    const own = coilAnswer({ scenario: toteScenario({ prices }), context: {} });
+    expect(own.facts.price.low).toBe(own.facts.price.high);
+    expect(own.cautions).not.toContain('prices_invented');
+    expect(own.facts.lowest_tank_C).toEqual(answer.facts.lowest_tank_C);
+  });
+
   it('marks the present coil in its tables', () => {
     const { candidates, worth, joined } = answer.tables;
     const key = candidates.columns.findIndex((each) => each.key === 'lowest_tank_C');
