@@ -95,7 +95,7 @@ export function levelFaceFilm(face_C: number, air_C: number, side_m: number): nu
  * Source: Stefan-Boltzmann; emissivity from memory.
  */
 export function waterRadiation(water_C: number, around_C: number): number {
-  return (
-    WATER_EMISSIVITY * STEFAN_BOLTZMANN * ((water_C + ZERO_CELSIUS_K) ** 4 - (around_C + ZERO_CELSIUS_K) ** 4)
-  );
+  const water = (water_C + ZERO_CELSIUS_K) * (water_C + ZERO_CELSIUS_K);
+  const around = (around_C + ZERO_CELSIUS_K) * (around_C + ZERO_CELSIUS_K);
+  return WATER_EMISSIVITY * STEFAN_BOLTZMANN * (water * water - around * around);
 }

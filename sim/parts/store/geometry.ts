@@ -31,6 +31,18 @@ export function volumeBelow(shape: StoreShape, z: number): number {
   return segmentArea(shape.diameter_m, z) * shape.length_m;
 }
 
+/** Depth [m], at most `most_m`, at which a shape holds a volume [m3]: by halving, to rounding. */
+export function depthOf(shape: StoreShape, volume_m3: number, most_m: number): number {
+  let low = 0;
+  let high = most_m;
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (volumeBelow(shape, middle) < volume_m3) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
 /** Cuts the water of depth `depth_m` in `shape` into `layers` layers. All lengths [m]. */
 export function storeGeometry(shape: StoreShape, depth_m: number, layers: number): StoreGeometry {
   const dz = depth_m / layers;

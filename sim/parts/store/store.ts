@@ -6,6 +6,7 @@
  * the surface (top layer) - steam. Source of the form: one-dimensional multi-node store (Duffie & Beckman 8.4,
  * from memory), with mixing by `ordering.ts` in place of a turbulent conductivity.
  */
+import { LazyGrid } from '../../numerics/lazy-grid.ts';
 import { levelFaceFilm, shahEvaporation, waterRadiation } from '../../physics/evaporation.ts';
 import { verticalConductivity } from '../../physics/insulation.ts';
 import { waterBoilingPoint, waterLatentHeat } from '../../physics/water.ts';
@@ -13,8 +14,9 @@ import { Air } from '../air.ts';
 import type { StoreDescription } from '../description.ts';
 import { type Layout, placeOf } from '../layout.ts';
 import { liquid, lookUp, REFERENCE_HEAT_CAPACITY, temperatureOf } from '../liquid.ts';
-import { type StoreGeometry, storeGeometry, volumeBelow } from './geometry.ts';
+import { depthOf, type StoreGeometry, storeGeometry } from './geometry.ts';
 import { Ordering } from './ordering.ts';
+import { recut } from './recut.ts';
 import { type Walls, wallsOf } from './walls.ts';
 
 /** Steam forms over the last kelvin below boiling, as it does at a hot surface in nearly boiling water [K]. */
@@ -23,6 +25,10 @@ const STEAMING_RANGE = 1;
 const LEVEL_STEP = 2e-4;
 /** Heavier than any water [kg/m3]. */
 const HEAVY = 1001;
+
+/** Fine enough that evaporation between knots is right to 0.01 %. */
+const WATER_KNOTS = { first: -20, step: 0.5, count: 281 };
+const AIR_KNOTS = { first: -60, step: 0.5, count: 241 };
 
 const CONDUCTED = placeOf.store_conducted;
 const SURFACE = placeOf.store_surface_air;
@@ -54,6 +60,10 @@ export class Store {
   /** Conductance between neighbouring layers over the water's conductivity, and the wall's share [W/K]. */
   readonly #through_m: Float64Array;
   readonly #alongWall_W_K: Float64Array;
+  /** Warming of each layer by a joule. */
+  readonly #perHeat_K_J: Float64Array;
+  /** Evaporation [kg/(m2 s)] by temperatures of water and air. */
+  readonly #evaporation: LazyGrid;
   readonly #fullDensity: number;
   #settledLoss_kg = 0;
 
@@ -81,6 +91,13 @@ export class Store {
     this.#density = (x) => (x < 0 ? HEAVY - x : lookUp(this.water.density, temperatureOf(this.water, x)));
     this.#through_m = new Float64Array(layers);
     this.#alongWall_W_K = new Float64Array(layers);
+    this.#perHeat_K_J = new Float64Array(layers);
+    const above = { relative_humidity: Air.humidity(description.surroundings), pressure_Pa: air.pressure_Pa };
+    this.#evaporation = new LazyGrid(
+      (water_C, around_C) => shahEvaporation(water_C, { ...above, air_C: around_C }),
+      WATER_KNOTS,
+      AIR_KNOTS,
+    );
     this.#fullDensity = lookUp(this.water.density, (start.bottom_C + start.top_C) / 2);
     this.#fit();
     const initial = new Float64Array(layers);
@@ -96,7 +113,7 @@ export class Store {
     const { description, geometry } = this;
     const wall = description.wall;
     for (let i = 0; i < this.layers; i++) {
-      this.mass_kg[i] = geometry.volume_m3[i] * this.#fullDensity;
+      this.#hold(i, geometry.volume_m3[i] * this.#fullDensity);
       if (i === 0) continue;
       const area = geometry.section_m2[i];
       this.#through_m[i] = area / geometry.layer_height_m;
@@ -107,6 +124,11 @@ export class Store {
       );
       this.#alongWall_W_K[i] = alongWall * this.#through_m[i];
     }
+  }
+
+  #hold(layer: number, mass_kg: number): void {
+    this.mass_kg[layer] = mass_kg;
+    this.#perHeat_K_J[layer] = 1 / (mass_kg * REFERENCE_HEAT_CAPACITY);
   }
 
   /** Orders the profile by density, continuously, and sets `layer_C`; clears `heat_W`. */
@@ -172,7 +194,7 @@ export class Store {
     this.#surface(top, around, open, out);
     this.#steam(out);
     for (let i = 0; i < layers; i++) {
-      out[this.first + i] = heat_W[i] / (this.mass_kg[i] * REFERENCE_HEAT_CAPACITY);
+      out[this.first + i] = heat_W[i] * this.#perHeat_K_J[i];
     }
   }
 
@@ -181,13 +203,7 @@ export class Store {
     const area = open * this.geometry.surface_m2;
     const side = Math.sqrt(this.geometry.surface_m2);
     const bare = area * (levelFaceFilm(top, around, side) * (top - around) + waterRadiation(top, around));
-    const vapour_kg_s =
-      area *
-      shahEvaporation(top, {
-        air_C: around,
-        relative_humidity: Air.humidity(this.description.surroundings),
-        pressure_Pa: this.#air.pressure_Pa,
-      });
+    const vapour_kg_s = area * this.#evaporation.at(top, around);
     const carried = this.#leave(vapour_kg_s, top, out, true);
     this.heat_W[this.layers - 1] -= bare;
     out[SURFACE] = bare;
@@ -258,13 +274,13 @@ export class Store {
     const before = Float64Array.from({ length: this.layers }, (_, i) => y[this.first + i]);
     const masses = this.mass_kg.slice();
     this.#settledLoss_kg += gone;
-    this.depth_m = this.#depthFor((held - gone) / this.#fullDensity);
+    this.depth_m = depthOf(this.description.shape, (held - gone) / this.#fullDensity, this.depth_m);
     this.geometry = storeGeometry(this.description.shape, this.depth_m, this.layers);
     this.walls = wallsOf(this.description, this.geometry);
     this.#fit();
     // Rounding of the depth is spread, so that the mass is exactly what is left.
     const fitted = this.mass_kg.reduce((sum, m) => sum + m, 0);
-    for (let i = 0; i < this.layers; i++) this.mass_kg[i] *= (held - gone) / fitted;
+    for (let i = 0; i < this.layers; i++) this.#hold(i, (this.mass_kg[i] * (held - gone)) / fitted);
     const taken = recut(before, masses, this.mass_kg, y, this.first) * REFERENCE_HEAT_CAPACITY;
     y[VAPOUR] += taken * evaporated;
     y[STEAM] += taken * (1 - evaporated);
@@ -276,7 +292,8 @@ export class Store {
     if (this.description.make_up === 'float') return this.depth_m;
     const gone = y[EVAPORATED] + y[BOILED] - this.#settledLoss_kg;
     const held = this.mass_kg.reduce((sum, m) => sum + m, 0);
-    return gone > 0 ? this.#depthFor((held - gone) / this.#fullDensity) : this.depth_m;
+    if (!(gone > 0)) return this.depth_m;
+    return depthOf(this.description.shape, (held - gone) / this.#fullDensity, this.depth_m);
   }
 
   /** Takes the state down to boiling; books the steam as `#leave` does. */
@@ -295,17 +312,6 @@ export class Store {
       y[STEAM] += steam_kg * (latent + gone);
       y[MAKE_UP] += steam_kg * added;
     }
-  }
-
-  #depthFor(volume_m3: number): number {
-    let low = 0;
-    let high = this.depth_m;
-    for (let i = 0; i < 60; i++) {
-      const middle = (low + high) / 2;
-      if (volumeBelow(this.description.shape, middle) < volume_m3) low = middle;
-      else high = middle;
-    }
-    return high;
   }
 
   /** Mean temperature by mass [C] of the profile prepared last. */
@@ -330,33 +336,4 @@ export class Store {
   layerAt(height_m: number): number {
     return Math.min(this.layers - 1, Math.max(0, Math.floor(height_m / this.geometry.layer_height_m)));
   }
-}
-
-/** Fills new layers from old ones, bottom first; returns what did not fit: mass times enthalpy [kg K]. */
-function recut(
-  x: Float64Array,
-  masses: Float64Array,
-  wanted: Float64Array,
-  y: number[],
-  first: number,
-): number {
-  let old = 0;
-  let left = masses[0];
-  let total = 0;
-  for (let i = 0; i < x.length; i++) total += masses[i] * x[i];
-  for (let i = 0; i < wanted.length; i++) {
-    let need = wanted[i];
-    let energy = 0;
-    while (need > 0 && old < x.length) {
-      const part = Math.min(need, left);
-      energy += part * x[old];
-      need -= part;
-      left -= part;
-      if (left <= 1e-12 && old < x.length - 1) left = masses[++old];
-      else if (left <= 1e-12) break;
-    }
-    y[first + i] = energy / (wanted[i] - Math.max(0, need));
-    total -= wanted[i] * y[first + i];
-  }
-  return total;
 }
