@@ -13,11 +13,11 @@ import {
   roomAt,
   SEALED,
   sheet,
-  steadyWeather,
   storeOf,
   supplyOf,
   tapsOf,
 } from '../../sim/support/plant.ts';
+import { steadyWeather } from '../../sim/support/weather.ts';
 import { type Block, type Check, input } from '../checks.ts';
 
 /**

@@ -5,7 +5,8 @@ import type { CollectorDescription } from '../../../sim/parts/description.ts';
 import { placeOf } from '../../../sim/parts/layout.ts';
 import { Plant } from '../../../sim/plant/plant.ts';
 import { simulate } from '../../../sim/run/simulation.ts';
-import { coilOf, collectorOf, plantOf, roomAt, storeOf, sunnyWeather } from '../support/plant.ts';
+import { coilOf, collectorOf, plantOf, roomAt, storeOf } from '../support/plant.ts';
+import { sunnyWeather } from '../support/weather.ts';
 
 const NOON = 12.5 * 3600;
 const coils = [coilOf('solar', { roll_length_m: 15, fed_from: 'top' })];

@@ -8,7 +8,8 @@ import { Layout, placeOf } from '../../../sim/parts/layout.ts';
 import { liquid, lookUp, REFERENCE_HEAT_CAPACITY, temperatureOf } from '../../../sim/parts/liquid.ts';
 import { fluidProperties } from '../../../sim/physics/fluid.ts';
 import { waterEnthalpy } from '../../../sim/physics/water.ts';
-import { drawOf, steadyWeather } from '../support/plant.ts';
+import { drawOf } from '../support/plant.ts';
+import { steadyWeather } from '../support/weather.ts';
 
 const DAY = 86_400;
 

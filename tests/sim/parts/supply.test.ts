@@ -7,7 +7,8 @@ import { Layout } from '../../../sim/parts/layout.ts';
 import { Supply } from '../../../sim/parts/supply.ts';
 import { demandPumpPressure } from '../../../sim/physics/heat-exchange.ts';
 import { simulate } from '../../../sim/run/simulation.ts';
-import { coilOf, drawOf, plantOf, roomAt, steadyWeather, supplyOf, tapsOf } from '../support/plant.ts';
+import { coilOf, drawOf, plantOf, roomAt, supplyOf, tapsOf } from '../support/plant.ts';
+import { steadyWeather } from '../support/weather.ts';
 
 function supplyWith(over: Parameters<typeof supplyOf>[0] = {}, firstDay = 0) {
   const layout = new Layout();

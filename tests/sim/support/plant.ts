@@ -1,6 +1,6 @@
 /**
  * A plant made by hand, so that a test of sim needs no scenario file: a box of water in a room, nothing flows.
- * Each maker takes what the test wants otherwise. Steady weather: 8760 equal hours.
+ * Each maker takes what the test wants otherwise.
  */
 import type {
   BackupDescription,
@@ -9,7 +9,6 @@ import type {
   Draw,
   EngineDescription,
   Fuel,
-  HourlyWeather,
   PlantDescription,
   Prices,
   StoreDescription,
@@ -20,9 +19,9 @@ import type {
   WallLayer,
 } from '../../../sim/parts/description.ts';
 import { findTube, type TubeStandard } from '../../../sim/physics/tubes.ts';
+import { steadyWeather, sunnyWeather } from './weather.ts';
 
 export const EVERY_DAY = [0, 1, 2, 3, 4, 5, 6];
-const HOURS = 8760;
 
 export function roomAt(mean_C: number): Surroundings {
   return { kind: 'room', mean_C, swing_K: 0, warmest_s: 54_000, relative_humidity: 0.5 };
@@ -35,29 +34,6 @@ export function sheet(resistance_m2K_W: number): WallLayer {
 
 /** What conducts nothing to speak of. */
 export const SEALED = [sheet(1e12)];
-
-/** A year of equal hours. */
-export function steadyWeather(
-  air_C: number,
-  over: { direct?: number; diffuse?: number } = {},
-): HourlyWeather {
-  const all = (value: number) => new Float64Array(HOURS).fill(value);
-  const { direct = 0, diffuse = 0 } = over;
-  return {
-    place: 'nowhere',
-    latitude_rad: 0.77,
-    longitude_rad: 0,
-    altitude_m: 0,
-    time_zone_s: 0,
-    global_horizontal_W_m2: all(diffuse),
-    direct_normal_W_m2: all(direct),
-    diffuse_horizontal_W_m2: all(diffuse),
-    air_C: all(air_C),
-    dew_point_C: all(air_C - 5),
-    wind_m_s: all(0),
-    albedo: all(0.2),
-  };
-}
 
 export function tubeOf(standard: TubeStandard, size: string): Tube {
   const tube = findTube(standard, size);
@@ -313,16 +289,4 @@ export function fullPlant(over: Overrides = {}): PlantDescription {
     }),
     ...over,
   });
-}
-
-/** A year of equal days: sun from 7 to 17 h, strongest at noon. */
-export function sunnyWeather(air_C: number): HourlyWeather {
-  const weather = steadyWeather(air_C);
-  for (let h = 0; h < HOURS; h++) {
-    const height = Math.max(0, Math.sin((Math.PI * ((h % 24) - 7)) / 10)) * (h % 24 < 17 ? 1 : 0);
-    weather.direct_normal_W_m2[h] = 700 * height;
-    weather.diffuse_horizontal_W_m2[h] = 120 * height;
-    weather.global_horizontal_W_m2[h] = 350 * height;
-  }
-  return weather;
 }

@@ -4,7 +4,8 @@ import type { StoreDescription } from '../../../sim/parts/description.ts';
 import { Layout, PATHS, type PathKey, placeOf } from '../../../sim/parts/layout.ts';
 import { liquid, lookUp, REFERENCE_HEAT_CAPACITY } from '../../../sim/parts/liquid.ts';
 import { Store } from '../../../sim/parts/store/store.ts';
-import { steadyWeather, storeOf } from './plant.ts';
+import { storeOf } from './plant.ts';
+import { steadyWeather } from './weather.ts';
 
 export class StoreRig {
   readonly store: Store;
