@@ -38,6 +38,6 @@ function cellOf(cell: number | string | null, { dimension }: Column, say: Say): 
   return String(Number(inColumn(cell, dimension, say.units).toPrecision(6)));
 }
 
-function csvCell(text: string): string {
+export function csvCell(text: string): string {
   return /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -7,6 +7,7 @@ import {
   rowsOf,
   type Say,
   type ShownTable,
+  shownColumns,
   takenWords,
 } from '../words/index.ts';
 import { curveLines } from './curve-chart.ts';
@@ -59,12 +60,13 @@ function shownTable(answer: Answer, shown: ShownTable, say: Say, screen: Screen)
     .map((row, i) => ({ row, isPresent: i === present }))
     .filter(({ row }) => shown.rows?.(row) ?? true);
   if (rows.length === 0) return [];
-  const heads = shown.columns.map(({ head }) => head(say));
+  const columns = shownColumns(shown, answer, say);
+  const heads = columns.map(({ head }) => head(say));
   const cells = ({ row, isPresent }: { row: RowByKey; isPresent: boolean }) => [
     isPresent ? '>' : '',
-    ...shown.columns.map(({ cell }) => harmless(cell(row, say))),
+    ...columns.map(({ cell }) => harmless(cell(row, say))),
   ];
-  const align: Align[] = ['left', ...shown.columns.map(({ left }): Align => (left ? 'left' : 'right'))];
+  const align: Align[] = ['left', ...columns.map(({ left }): Align => (left ? 'left' : 'right'))];
   const lines = tableLines(
     [['', ...heads.map(([first]) => first)], ['', ...heads.map(([, second]) => second)], ...rows.map(cells)],
     align,

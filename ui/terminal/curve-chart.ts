@@ -6,6 +6,7 @@ import { type Paint, paint, type Screen } from './screen.ts';
 import { padLeft } from './text.ts';
 
 const rows = 9;
+const LONG_S = 7200;
 
 export interface CurveWords {
   title: string;
@@ -49,14 +50,17 @@ export function curveLines(curve: Curve, words: CurveWords, say: Say, screen: Sc
       if (value !== null) grid[rows - 1 - rowOf(value)][column] = line;
     });
   }
-  const decimals = inColumn(high, dimension, say.units) - inColumn(low, dimension, say.units) < 10 ? 1 : 0;
+  // Minutes of a day's length are hours.
+  const hours = dimension === 'time' && high > LONG_S;
+  const shown = (value: number) => (hours ? value / 3600 : inColumn(value, dimension, say.units));
+  const decimals = shown(high) - shown(low) < 10 ? 1 : 0;
   const body = grid.map((cells, row) => {
     const value = low + (span * (rows - 1 - row)) / (rows - 1);
-    const number = row % 2 === 0 ? say.number(value, dimension, decimals) : '';
+    const number = row % 2 === 0 ? shown(value).toFixed(decimals) : '';
     return `${padLeft(number, axisWidth - 2)} ${glyph.axis}${painted(cells, screen)}`.trimEnd();
   });
   const keys = lines.map(({ name }, i) => `${glyph.marks[i % 3]} ${words.lines[name]}`);
-  const unit = say.unit(dimension);
+  const unit = hours ? 'h' : say.unit(dimension);
   return [
     `${padLeft(unit, axisWidth - 2)}   ${words.title}${keys.length > 1 ? `   ${keys.join('   ')}` : ''}`,
     ...body,
@@ -100,7 +104,8 @@ function foot(curve: Curve, columns: number, say: Say, screen: Screen): string[]
   const glyph = glyphs(screen);
   const dimension = quantityOf(curve.x);
   const text = (x: number, digits: number) => {
-    if (curve.x.dimension === 'month') return monthNames[x];
+    if (x === 0) return '0';
+    if (curve.x.dimension === 'month') return monthNames[x - 1];
     return dimension ? say.quantity(x, dimension, digits) : say.money(x);
   };
   const [from, to] = [curve.at[0], curve.at[curve.at.length - 1]];

@@ -4,10 +4,14 @@ import packageJson from '../../package.json' with { type: 'json' };
 import { troubleLine } from '../words/index.ts';
 import { checkCommand } from './commands/check.ts';
 import { coilCommand } from './commands/coil.ts';
+import { hoursCommand } from './commands/hours.ts';
+import { rangeCommand } from './commands/range.ts';
 import { runCommand } from './commands/run.ts';
 import { schemaCommand } from './commands/schema.ts';
 import { showersCommand } from './commands/showers.ts';
-import { exitCodes, Refusal, troubleOf } from './refusal.ts';
+import { storeCommand } from './commands/store.ts';
+import { sunCommand } from './commands/sun.ts';
+import { exitCodes, Refusal, Stopped, troubleOf } from './refusal.ts';
 import type { Terminal } from './terminal.ts';
 import { harmless } from './text.ts';
 
@@ -28,6 +32,10 @@ export async function runProgram(words: readonly string[], terminal: Terminal): 
   checkCommand(program, terminal);
   coilCommand(program, terminal);
   showersCommand(program, terminal);
+  hoursCommand(program, terminal);
+  rangeCommand(program, terminal);
+  storeCommand(program, terminal);
+  sunCommand(program, terminal);
   schemaCommand(program, terminal);
   try {
     await program.parseAsync(words, { from: 'user' });
@@ -40,6 +48,7 @@ export async function runProgram(words: readonly string[], terminal: Terminal): 
 function exitCodeOf(error: unknown, terminal: Terminal): number {
   // Help and version that were asked for end with 0; every other stop of the parser is wrong use.
   if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.fine : exitCodes.wrongUse;
+  if (error instanceof Stopped) return exitCodes.stopped;
   if (error instanceof Refusal) {
     for (const trouble of error.troubles) terminal.err(`${harmless(troubleLine(trouble))}\n`);
     return error.exitCode;

@@ -1,7 +1,8 @@
 /** How a command stops short: what was wrong, in the house's form, and the exit code. */
 import type { Trouble } from '../words/index.ts';
 
-export const exitCodes = { fine: 0, runFailed: 1, wrongUse: 2 } as const;
+/** `stopped` is what shells give a program that an interrupt ended. */
+export const exitCodes = { fine: 0, runFailed: 1, wrongUse: 2, stopped: 130 } as const;
 
 type FailureCode = (typeof exitCodes)['runFailed' | 'wrongUse'];
 
@@ -15,6 +16,9 @@ export class Refusal extends Error {
     this.exitCode = exitCode;
   }
 }
+
+/** Somebody stopped it; what was finished has been printed. */
+export class Stopped extends Error {}
 
 export function refuse(where: string, expected: string, got: string, fix: string): Refusal {
   return new Refusal([{ where, expected, got, fix }]);

@@ -13,20 +13,32 @@ export interface SweepProgress {
   end: () => void;
 }
 
-export function sweepProgress(terminal: Terminal): SweepProgress {
+/** `forced` says it from the start, and where standard error is no terminal in a line at each tenth. */
+export function sweepProgress(terminal: Terminal, forced = false): SweepProgress {
   const started_s = terminal.now_s();
   let drawn_s = Number.NEGATIVE_INFINITY;
   let drawn = false;
+  let tenth = -1;
+  const words = (done: number, of: number, now_s: number) => {
+    const left_s = ((now_s - started_s) / Math.max(1, done)) * Math.max(0, of - done);
+    const left = quantityText(Math.ceil(left_s), 'time', 'SI', { digits: 2, plain: true });
+    return `${done} of ${of}, about ${left} left`;
+  };
+  const overItself = (done: number, of: number) => {
+    const now_s = terminal.now_s();
+    if ((!forced && now_s - started_s < patience_s) || now_s - drawn_s < redraw_s) return;
+    drawn_s = now_s;
+    drawn = true;
+    terminal.err(`\r${words(done, of, now_s).padEnd(widest)}`);
+  };
+  const byLines = (done: number, of: number) => {
+    const reached = Math.floor((10 * done) / of);
+    if (!forced || reached <= tenth) return;
+    tenth = reached;
+    terminal.err(`${words(done, of, terminal.now_s())}\n`);
+  };
   return {
-    onProgress(done, of) {
-      const now_s = terminal.now_s();
-      if (!terminal.errIsTerminal || now_s - started_s < patience_s || now_s - drawn_s < redraw_s) return;
-      drawn_s = now_s;
-      drawn = true;
-      const left_s = ((now_s - started_s) / Math.max(1, done)) * Math.max(0, of - done);
-      const left = quantityText(Math.ceil(left_s), 'time', 'SI', { digits: 2, plain: true });
-      terminal.err(`\r${`${done} of ${of}, about ${left} left`.padEnd(widest)}`);
-    },
+    onProgress: terminal.errIsTerminal ? overItself : byLines,
     end: () => {
       if (drawn) terminal.err(`\r${' '.repeat(widest)}\r`);
     },

@@ -33,9 +33,14 @@ export interface ShownTable {
   /** Key in the answer's tables. */
   key: string;
   title: (answer: Answer, say: Say) => string;
-  columns: ShownColumn[];
+  /** All of them, or those that this answer's table has. */
+  columns: ShownColumn[] | ((answer: Answer, say: Say) => ShownColumn[]);
   /** Rows that a report shows; all if not said. */
   rows?: (row: RowByKey) => boolean;
+}
+
+export function shownColumns({ columns }: ShownTable, answer: Answer, say: Say): ShownColumn[] {
+  return typeof columns === 'function' ? columns(answer, say) : columns;
 }
 
 export interface ShownCurve {
@@ -79,6 +84,22 @@ export const takenWords: Record<string, string> = {
   dull_is_dark:
     'A dull day is one without any sun and with the engine standing, the household drawing as usual.',
   no_backup: 'The backup heater is left out.',
+  level_kept: 'Somebody keeps the water level where it is.',
+  typical_weeks: 'Each month is seven days in its middle, after three for the store to forget how it began.',
+  worst_month_bands:
+    'Bands come from the month that needs most; the other months are taken to need as many times more or less.',
+  charging_hours: 'The timetable in the file is taken as what charging needs.',
+  four_stretches:
+    'Bands and numerical error come from four days in each season; the year is taken to change as they do.',
+  spared_by_hours:
+    'What the engine is spared is the difference of the hours that keep the showers warm (tankful hours), without and with the collector.',
+  spared_by_calls: 'The engine is called for heat: what it is spared is what it ran less over the year.',
+  no_engine: 'There is no engine to spare.',
+  coil_as_it_is: 'The collector’s coil stays as it is at every size.',
+  at_usual: 'Degrees a day are lost with nobody drawing, the engine standing and the collector dark.',
+  carried_from_full:
+    'Carried is the time until the first draw runs cold, by its wish, with no heat coming in.',
+  heat_up_from_fresh: 'Heating up runs the engine without a pause and nobody draws.',
 };
 
 /** A caution that stands beside an answer, in a sentence or two. */

@@ -61,8 +61,8 @@ function monthsTable({ runs }: Found): Table {
   const columns: Column[] = [
     { key: 'month', dimension: 'month' },
     ...shown.map(
-      ({ size }): Column => ({
-        key: 'heat_J',
+      ({ size }, i): Column => ({
+        key: `heat_${i + 1}_J`,
         dimension: 'energy',
         at: { value: size.area_m2, dimension: 'area' },
       }),
