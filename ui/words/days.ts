@@ -85,7 +85,8 @@ export const heatWords = {
   span: 'Span',
   whole: 'whole run',
   window: 'span shown in Days',
-  head: { from: 'From', to: 'To', energy: 'Heat', share: 'Share' },
+  head: { path: 'From where to where', energy: 'Heat', share: 'Share' },
+  path: (from: string, to: string) => `${from} → ${to}`,
   held: 'Warmed up and cooled down',
   caption:
     'Shares are of all that came in or was given up. Heat of the household’s water counts from its cold water up.',
@@ -108,7 +109,7 @@ export const heatWords = {
     engine: 'Engine',
     collector: 'Collector',
     store: 'Store',
-    water: 'Tap water',
+    water: 'Water',
     radiator: 'Radiator',
     engine_air: 'Engine air',
     walls: 'Walls, lid',

@@ -11,13 +11,13 @@ const leastResidual_percent = 0.01;
 export function heatTable(balance: HeatBalance, units: Units): TemplateResult {
   const { flows, in_J, out_J, stored_J, residual_J, spent_J } = balance;
   const { head, long } = heatWords;
-  const percent = (energy_J: number) => `${((100 * energy_J) / spent_J).toFixed(1)} %`;
+  const percent = (energy_J: number) => `${((100 * energy_J) / spent_J).toFixed(1)}\u00a0%`;
   const cells = (energy_J: number) =>
-    html`<td>${bothEnergies(energy_J, units)}</td>
+    html`<td>${unbroken(bothEnergies(energy_J, units))}</td>
       <td>${percent(energy_J)}</td>`;
   const total = (words: string, energy_J: number) =>
     html`<tr class="total">
-      <th scope="row" colspan="2">${words}</th>
+      <th scope="row">${words}</th>
       ${cells(energy_J)}
     </tr>`;
   const rows = (side: HeatFlow['side']) =>
@@ -26,14 +26,13 @@ export function heatTable(balance: HeatBalance, units: Units): TemplateResult {
       .map(
         ({ from, to, energy_J }) =>
           html`<tr>
-            <th scope="row">${long[from]}</th>
-            <td class="to">${long[to]}</td>
+            <th scope="row">${heatWords.path(long[from], long[to])}</th>
             ${cells(energy_J)}
           </tr>`,
       );
   const group = (words: string, body: (TemplateResult | TemplateResult[] | typeof nothing)[]) =>
     html`<tbody>
-      <tr class="side"><th scope="rowgroup" colspan="4">${words}</th></tr>
+      <tr class="side"><th scope="rowgroup" colspan="3">${words}</th></tr>
       ${body}
     </tbody>`;
   const rest = Math.abs((100 * residual_J) / spent_J);
@@ -42,8 +41,7 @@ export function heatTable(balance: HeatBalance, units: Units): TemplateResult {
       <caption id="heat-table-title">${heatWords.caption}</caption>
       <thead>
         <tr>
-          <th scope="col">${head.from}</th>
-          <th scope="col" class="to">${head.to}</th>
+          <th scope="col">${head.path}</th>
           <th scope="col">${head.energy}</th>
           <th scope="col">${head.share}</th>
         </tr>
@@ -54,7 +52,7 @@ export function heatTable(balance: HeatBalance, units: Units): TemplateResult {
         rows('held'),
         total(stored_J < 0 ? heatWords.lost : heatWords.gained, Math.abs(stored_J)),
         html`<tr class="residual">
-          <th scope="row" colspan="2">${heatWords.residual}</th>
+          <th scope="row">${heatWords.residual}</th>
           <td></td>
           <td>${rest < leastResidual_percent ? heatWords.under(leastResidual_percent) : `${rest.toPrecision(2)} %`}</td>
         </tr>`,
@@ -62,4 +60,9 @@ export function heatTable(balance: HeatBalance, units: Units): TemplateResult {
       ${group(ledgerSideWords.inside, [rows('inside')])}
     </table>
   </div>`;
+}
+
+/** Breaks only between the two units, however narrow the column. */
+function unbroken(text: string): string {
+  return text.replaceAll(' ', '\u00a0').replace('\u00a0(', ' (');
 }

@@ -10,19 +10,41 @@ import { flowsChart } from '../charts/flows-chart.ts';
 import { heatTable, leastShare } from './heat-table.ts';
 import { LightElement } from './light-element.ts';
 
-/** Columns from left to right, in each from the top down: what is lost from a part ends near it. */
+/** Columns from left to right, and from the top down in an order in which flows cross little. */
 const columns: HeatPlace[][] = [
-  ['fuel', 'sunshine', 'held', 'make_up', 'around', 'crept'],
+  ['fuel', 'held', 'make_up', 'around', 'crept', 'sunshine'],
   ['engine', 'collector'],
   ['store', 'heater'],
   ['water'],
-  ['radiator', 'engine_air', 'kept', 'walls', 'vapour', 'taps', 'pipe', 'collector_air', 'creeping'],
+  ['radiator', 'engine_air', 'taps', 'pipe', 'kept', 'walls', 'vapour', 'creeping', 'collector_air'],
+];
+const ranks: HeatPlace[] = [
+  'radiator',
+  'engine_air',
+  'fuel',
+  'engine',
+  'held',
+  'make_up',
+  'around',
+  'store',
+  'heater',
+  'water',
+  'taps',
+  'pipe',
+  'kept',
+  'walls',
+  'vapour',
+  'creeping',
+  'crept',
+  'sunshine',
+  'collector',
+  'collector_air',
 ];
 const places = columns.flatMap((keys, column) =>
-  keys.map((key) => ({ key, column, name: heatWords.short[key] })),
+  keys.map((key) => ({ key, column, rank: ranks.indexOf(key), name: heatWords.short[key] })),
 );
 /** Names and both units of the last column. */
-const right_px = 132;
+const right_px = 146;
 const narrow_px = 560;
 
 @customElement('tankful-heat')

@@ -10,6 +10,7 @@ import {
   once,
   sampleAt,
   stepFor,
+  sumBetween,
 } from '../../../../ui/web/charts/thin.ts';
 
 const minutes = (count: number) => Float64Array.from({ length: count }, (_, i) => i * 60);
@@ -83,6 +84,22 @@ describe('groups', () => {
         },
       ),
     );
+  });
+});
+
+describe('sumBetween', () => {
+  it('is the sum of the samples, wherever it begins and ends', () => {
+    const values = Array.from({ length: 2000 }, (_, i) => i % 17);
+    fc.assert(
+      fc.property(fc.nat(2000), fc.nat(2000), (a, b) => {
+        const plain = values.slice(a, b).reduce((sum, value) => sum + value, 0);
+        expect(sumBetween(values, a, b)).toBeCloseTo(plain, 6);
+      }),
+    );
+  });
+
+  it('counts what is not a number as nothing', () => {
+    expect(sumBetween([1, Number.NaN, 3], 0, 3)).toBe(4);
   });
 });
 
