@@ -32,26 +32,28 @@ interface Seat {
   grows: SectionHandle['grows'];
 }
 
+interface Place {
+  x: number;
+  y: number;
+}
+
 /** Places tried along each seat. */
-const TRIES = 9;
+const TRIES = 13;
+const ROUNDS = 5;
 
 export function handlesOf(frame: SectionFrame, facts: SectionFacts, units: Units): SectionHandle[] {
-  const placed: { x: number; y: number }[] = [];
-  return gripsOf(facts).map((grip) => {
-    const seat = seatOf(frame, facts, grip);
-    const place = roomiest(seat, placed);
-    placed.push(place);
-    return {
-      key: gripKey(grip),
-      grip,
-      label: gripLabel(grip, facts),
-      text: gripText(grip, facts, units),
-      misfit: gripMisfit(grip, facts),
-      ...gripRange(facts, grip),
-      ...place,
-      grows: seat.grows,
-    };
-  });
+  const seats = gripsOf(facts).map((grip) => ({ grip, seat: seatOf(frame, facts, grip) }));
+  const places = apart(seats.map(({ seat }) => seat));
+  return seats.map(({ grip, seat }, i) => ({
+    key: gripKey(grip),
+    grip,
+    label: gripLabel(grip, facts),
+    text: gripText(grip, facts, units),
+    misfit: gripMisfit(grip, facts),
+    ...gripRange(facts, grip),
+    ...places[i],
+    grows: seat.grows,
+  }));
 }
 
 export function gripKey(grip: Grip): string {
@@ -59,19 +61,28 @@ export function gripKey(grip: Grip): string {
   return grip.what === 'sheet' ? `sheet-${grip.face}` : grip.what;
 }
 
-/** The place on a seat that is farthest from every handle already placed; its start if there is none. */
-function roomiest({ from, to }: Seat, placed: readonly { x: number; y: number }[]): { x: number; y: number } {
-  let best = { x: from[0], y: from[1] };
-  let most = -1;
-  for (let i = 0; i < TRIES; i++) {
-    const share = i / (TRIES - 1);
-    const place = { x: from[0] + share * (to[0] - from[0]), y: from[1] + share * (to[1] - from[1]) };
-    const distances = placed.map(({ x, y }) => Math.hypot(x - place.x, y - place.y));
-    // Past 100 px more room is no gain: the first such place keeps handles where eyes expect them.
-    const distance = Math.min(100, ...distances);
-    if (distance > most + 0.5) [best, most] = [place, distance];
+/** A place on each seat: all push each other away, by turns, until they hardly move any more. */
+function apart(seats: readonly Seat[]): Place[] {
+  const places = seats.map(({ from }): Place => ({ x: from[0], y: from[1] }));
+  for (let round = 0; round < ROUNDS; round++) {
+    for (const [i, { from, to }] of seats.entries()) {
+      let least = Number.POSITIVE_INFINITY;
+      for (let t = 0; t < TRIES; t++) {
+        const share = t / (TRIES - 1);
+        const x = from[0] + share * (to[0] - from[0]);
+        const y = from[1] + share * (to[1] - from[1]);
+        const push = places.reduce(
+          (sum, other, j) => (j === i ? sum : sum + 1 / (1 + (x - other.x) ** 2 + (y - other.y) ** 2)),
+          0,
+        );
+        if (push < least) {
+          least = push;
+          places[i] = { x, y };
+        }
+      }
+    }
   }
-  return best;
+  return places;
 }
 
 function seatOf(frame: SectionFrame, facts: SectionFacts, grip: Grip): Seat {
