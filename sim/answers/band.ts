@@ -5,7 +5,8 @@
  */
 import type { FilledDefault } from '../scenario/index.ts';
 import type { Banded, Lever } from './answer.ts';
-import type { Edit, Job } from './job.ts';
+import type { Edit } from './edit.ts';
+import type { Job } from './job.ts';
 
 /** An input one is unsure of: a default the file left open, or one its author marked; the ends as a file has them. */
 export type Mark = Pick<FilledDefault, 'path'> & { band: readonly [low: string, high: string] };

@@ -4,7 +4,7 @@ import { CLEAR_M } from '../physics/coil-outside.ts';
 import { findTube, type TubeStandard } from '../physics/tubes.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import type { Scenario } from '../scenario/index.ts';
-import type { Edit } from './job.ts';
+import type { Edit } from './edit.ts';
 import { narrowestWidth } from './section/facts.ts';
 
 export const ADDABLE = ['coil', 'engine', 'collector', 'household', 'shower', 'draw', 'backup'] as const;

@@ -1,7 +1,7 @@
 /** Stretches of the year: edits that put a run there, whatever days the file runs. */
 import type { Draw, RunDescription } from '../parts/description.ts';
 import { MONTH_START, monthOfDay } from '../parts/weather/calendar.ts';
-import type { Edit } from './job.ts';
+import type { Edit } from './edit.ts';
 
 const DAYS = 365;
 

@@ -2,7 +2,8 @@
 import type { PlantDescription } from '../parts/description.ts';
 import { problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
 import type { Facts } from './band.ts';
-import { edited, type Job } from './job.ts';
+import { edited } from './edit.ts';
+import type { Job } from './job.ts';
 
 /** A scenario and what it needs to be read. */
 export interface Question {

@@ -1,7 +1,7 @@
 /** An engine that runs once a day for so long: the edits, and what the file's own timetable amounts to. */
 import type { Draw, EngineDescription } from '../../parts/description.ts';
 import { formatQuantity } from '../../quantity/index.ts';
-import type { Edit } from '../job.ts';
+import type { Edit } from '../edit.ts';
 
 const DAY = 86_400;
 /** A draw from here on counts to the evening [s after midnight]. */

@@ -3,7 +3,8 @@
  * in the middle of each month: three days for the store to forget how it began, seven that count.
  */
 import type { PlantDescription } from '../../parts/description.ts';
-import type { Edit, Job, JobDone } from '../job.ts';
+import type { Edit } from '../edit.ts';
+import type { Job, JobDone } from '../job.ts';
 import { drawTime, LEVEL_KEPT, middleOfMonth, stretchEdits } from '../stretch.ts';
 import type { Sweep } from '../sweep.ts';
 import { type Plan, spanEdits } from './engine-span.ts';

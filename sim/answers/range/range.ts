@@ -1,7 +1,8 @@
 /** Try a range: one or two inputs over values, any figures out. Every point is a run like any other. */
 import { editDistance, glossary } from '../../quantity/index.ts';
 import type { Result } from '../../run/result.ts';
-import type { DoJobs, Edit, JobResult } from '../job.ts';
+import type { Edit } from '../edit.ts';
+import type { DoJobs, JobResult } from '../job.ts';
 import { refusal } from '../refusal.ts';
 import type { OnProgress } from '../sweep.ts';
 import { type Question, readQuestion } from '../vary.ts';

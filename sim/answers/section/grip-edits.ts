@@ -3,7 +3,7 @@ import type { WallLayer } from '../../parts/description.ts';
 import { CLEAR_M } from '../../physics/coil-outside.ts';
 import { formatQuantity, formatTape, type UnitSystem } from '../../quantity/index.ts';
 import type { Scenario } from '../../scenario/index.ts';
-import type { Edit } from '../job.ts';
+import type { Edit } from '../edit.ts';
 import type { SectionFacts } from './facts.ts';
 import { FIRST_SHEET, type Grip, moved } from './grips.ts';
 

@@ -1,6 +1,7 @@
 /** The runs behind the store's answer: as the file has it, cooling by itself, carrying the household, heating up. */
 import type { PlantDescription } from '../../parts/description.ts';
-import type { Edit, Job, JobDone } from '../job.ts';
+import type { Edit } from '../edit.ts';
+import type { Job, JobDone } from '../job.ts';
 import { stretchEdits } from '../stretch.ts';
 
 const DAY = 86_400;

@@ -3,7 +3,7 @@ import type { PlantDescription, StoreDescription, StoreShape, WallLayer } from '
 import { insideHeight, storeGeometry, volumeBelow } from '../../parts/store/geometry.ts';
 import { MATERIALS } from '../../physics/materials.ts';
 import type { Scenario } from '../../scenario/index.ts';
-import type { Edit } from '../job.ts';
+import type { Edit } from '../edit.ts';
 
 export const LIDS = ['closed', 'ajar', 'open'] as const;
 export type Lid = (typeof LIDS)[number];

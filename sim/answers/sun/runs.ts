@@ -1,5 +1,6 @@
 /** The runs that the collector's answer is made of: years, the dullest week, and July with nobody home. */
-import type { Edit, Job, JobDone } from '../job.ts';
+import type { Edit } from '../edit.ts';
+import type { Job, JobDone } from '../job.ts';
 import { LEVEL_KEPT, MONTH_BEGINS, type Stretch, stretchEdits, YEAR } from '../stretch.ts';
 import type { Size } from './sizes.ts';
 

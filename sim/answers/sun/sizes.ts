@@ -1,7 +1,7 @@
 /** Collectors of other sizes than the scenario's, and what they cost. */
 import type { CollectorDescription, PlantDescription, Prices } from '../../parts/description.ts';
 import type { Scenario } from '../../scenario/index.ts';
-import type { Edit } from '../job.ts';
+import type { Edit } from '../edit.ts';
 
 /** Sizes as multiples of the present one. */
 const FACTORS = [0, 0.5, 1, 1.5, 2, 3];

@@ -1,15 +1,8 @@
 /** The year weather is kept in: 365 days, 8760 hours of local standard time, from 1 January 00:00. */
-import { daysSinceJ2000 } from '../../physics/sun.ts';
 import { MONTH_DAYS } from '../../physics/sun-by-day.ts';
 
 export const HOURS = 8760;
 export const DAYS = 365;
-
-/**
- * The Sun of a year without a name is that of 2002: a common year in the middle of the leap cycle, so that
- * its declinations are nobody's worst (within 0.2 degree of any year's).
- */
-export const NOMINAL_START_DAYS = daysSinceJ2000({ year: 2002, month: 1, day: 1 });
 
 /** First day of each month, 0 = 1 January; a thirteenth entry closes the year. */
 export const MONTH_START: readonly number[] = Array.from({ length: 13 }, (_, month) =>

@@ -1,5 +1,6 @@
 /** The Sun over the weather year at one site, hour by hour, as every irradiance in this folder needs it. */
 import {
+  daysSinceJ2000,
   directionFromEquator,
   SOLAR_CONSTANT,
   sunEphemeris,
@@ -7,7 +8,13 @@ import {
   wrap,
 } from '../../physics/sun.ts';
 import type { PlantDescription } from '../description.ts';
-import { DAYS, HOURS, NOMINAL_START_DAYS } from './calendar.ts';
+import { DAYS, HOURS } from './calendar.ts';
+
+/**
+ * The Sun of a year without a name is that of 2002: a common year in the middle of the leap cycle, so that
+ * its declinations are nobody's worst (within 0.2 degree of any year's).
+ */
+export const NOMINAL_START_DAYS = daysSinceJ2000({ year: 2002, month: 1, day: 1 });
 
 /** Entry h is about hour h..h+1; directions are those at the middle of the hour's sun-up part. */
 export interface SunOfYear {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, under } from '../../../sim/answers/band.ts';
-import { edited } from '../../../sim/answers/job.ts';
+import { edited } from '../../../sim/answers/edit.ts';
 import { type FilledDefault, readScenario, type Scenario } from '../../../sim/scenario/index.ts';
 
 const least = {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { edited } from '../../../sim/answers/job.ts';
+import { edited } from '../../../sim/answers/edit.ts';
 import { ADDABLE, type Addable, addition, duplication, removal } from '../../../sim/answers/part-edits.ts';
 import { problemLine, readScenario, type Scenario } from '../../../sim/scenario/index.ts';
 import { randomScenario } from '../scenario/random-scenario.ts';

@@ -5,7 +5,7 @@ import { chargingAnswer } from '../../../../sim/answers/coil/charging-answer.ts'
 import { coilAnswer } from '../../../../sim/answers/coil/coil-answer.ts';
 import { coilOf } from '../../../../sim/answers/coil/coil-of.ts';
 import { ShowerBench } from '../../../../sim/answers/coil/shower-bench.ts';
-import { edited } from '../../../../sim/answers/job.ts';
+import { edited } from '../../../../sim/answers/edit.ts';
 import { readScenario, type Scenario } from '../../../../sim/scenario/index.ts';
 import { toteScenario } from '../scenarios.ts';
 

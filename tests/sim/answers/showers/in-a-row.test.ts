@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { doJob, type Edit, type JobDone } from '../../../../sim/answers/job.ts';
+import type { Edit } from '../../../../sim/answers/edit.ts';
+import { doJob, type JobDone } from '../../../../sim/answers/job.ts';
 import { countToTry, type RowPlan, startsOf, warmRow } from '../../../../sim/answers/showers/in-a-row.ts';
 import { gapOf, rowPlant, type ShowerRow } from '../../../../sim/answers/showers/row.ts';
 import { Simulation, simulate } from '../../../../sim/run/simulation.ts';

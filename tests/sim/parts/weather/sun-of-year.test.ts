@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { NOMINAL_START_DAYS } from '../../../../sim/parts/weather/calendar.ts';
-import { sunOfYear } from '../../../../sim/parts/weather/sun-of-year.ts';
+import { NOMINAL_START_DAYS, sunOfYear } from '../../../../sim/parts/weather/sun-of-year.ts';
 import { sunPosition } from '../../../../sim/physics/sun.ts';
 import { DEGREE, hillside, sum } from './places.ts';
 

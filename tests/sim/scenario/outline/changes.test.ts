@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { edited } from '../../../../sim/answers/job.ts';
+import { edited } from '../../../../sim/answers/edit.ts';
 import type { PlantDescription } from '../../../../sim/parts/description.ts';
 import {
   adding,
