@@ -104,7 +104,8 @@ function foot(curve: Curve, columns: number, say: Say, screen: Screen): string[]
   const glyph = glyphs(screen);
   const dimension = quantityOf(curve.x);
   const text = (x: number, digits: number) => {
-    if (x === 0) return '0';
+    // Nothing is nothing in any unit, but for temperatures.
+    if (x === 0 && dimension !== 'temperature') return '0';
     if (curve.x.dimension === 'month') return monthNames[x - 1];
     return dimension ? say.quantity(x, dimension, digits) : say.money(x);
   };
