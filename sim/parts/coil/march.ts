@@ -3,6 +3,7 @@
  * temperature solved at each section. This is the innermost loop of every run: it reads the films' tables itself,
  * finds each temperature's place in them once, and calls nothing that would box a number.
  */
+import { decay, sixthRoot } from '../../numerics/quick.ts';
 import { type Liquid, placeIn, REFERENCE_HEAT_CAPACITY, valueAt } from '../liquid.ts';
 import type { Course } from './course.ts';
 import type { Films } from './films.ts';
@@ -70,7 +71,7 @@ export class March {
         const outer = water + rise;
         const lift = Math.abs(valueAt(density, placeIn(outer)) - still);
         const mean = placeIn(water + 0.5 * rise);
-        const root = valueAt(a, mean) + valueAt(b, mean) * Math.sqrt(Math.cbrt(lift));
+        const root = valueAt(a, mean) + valueAt(b, mean) * sixthRoot(lift);
         const outside = root * root * area_m;
         // The bore's wall is warmer than the outer wall by the wall's own share.
         const bore = valueAt(prandtl14, placeIn(outer + meanLead * wall_mK_W * conductance));
@@ -78,7 +79,7 @@ export class March {
         share = film / (film + (bore + wall_mK_W * film) * outside);
         conductance = share * outside;
       }
-      t = water + lead * Math.exp(-conductance * perCapacity);
+      t = water + lead * decay(conductance * perCapacity);
       place = placeIn(t);
       const left = valueAt(enthalpy, place);
       if (heat) {
