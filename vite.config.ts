@@ -1,11 +1,11 @@
 import { defineConfig } from 'vite';
 import { builtIn } from './scripts/built-in.mjs';
+import { oneBuild } from './scripts/one-build.mjs';
 
 /** The page: ui/web -> dist/web, with relative addresses so that the folder may stand anywhere. */
 export default defineConfig({
   root: 'ui/web',
   base: './',
-  plugins: [builtIn()],
+  plugins: [oneBuild(), builtIn()],
   build: { outDir: '../../dist/web', emptyOutDir: true, target: 'es2022' },
-  worker: { format: 'es' },
 });

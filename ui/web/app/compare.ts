@@ -9,13 +9,17 @@ import {
   valueAt,
 } from '../../../sim/index.ts';
 import {
+  answerWords,
   type FigureKey,
   figureWords,
   itemTitle,
   partTitle,
   quantityText,
+  type Say,
   type Units,
 } from '../../words/index.ts';
+import { answerKeys } from './asking.ts';
+import type { AnswerKey, Answers } from './page-state.ts';
 
 export interface ChangedInput {
   path: string;
@@ -132,4 +136,30 @@ export function differenceText(difference: number, dimension: DimensionKey, unit
   const own = dimension === 'temperature' ? 'temperature_difference' : dimension;
   const sign = difference < 0 ? '−' : '+';
   return `${sign}${quantityText(Math.abs(difference), own, units)}`;
+}
+
+export interface ChangedAnswer {
+  key: AnswerKey;
+  /** What the number is called. */
+  headline: string;
+  was: string;
+  is: string;
+  by: string | null;
+}
+
+/** Answers that both designs have, each the one of its own design. */
+export function changedAnswers(before: Answers, after: Answers, design: Scenario, say: Say): ChangedAnswer[] {
+  return answerKeys.flatMap((key) => {
+    const { answer: was } = before[key];
+    const { answer: is, of } = after[key];
+    const [a, b] = [was?.facts[was.headline], is?.facts[is.headline]];
+    if (!was || !is || !a || !b || of !== design || was.headline !== is.headline) return [];
+    const [own, other] = [say.banded(a), say.banded(b)];
+    if (own === other) return [];
+    const { dimension } = a;
+    const by = dimension === 'money' ? null : differenceText(b.value - a.value, dimension, say.units);
+    return [
+      { key, headline: answerWords[key].headline[was.headline] ?? was.headline, was: own, is: other, by },
+    ];
+  });
 }

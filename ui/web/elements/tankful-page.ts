@@ -1,71 +1,199 @@
-/** The whole page: what was chosen, what came of it. Listens to the store and hands plain values down. */
-import { html, nothing, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+/** The whole page: its rooms one under the other. Listens to the store and hands plain values down. */
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { shellWords } from '../../words/index.ts';
 import { listen } from '../app/listen.ts';
+import { momentTitle } from '../app/moments.ts';
 import type { Page } from '../app/page.ts';
-import { isStale, type PageState, type Shown } from '../app/page-state.ts';
-import { pageWords, shownWords } from '../app/page-words.ts';
+import { isStale, newest, type PageState, type Room, rooms, type Shown } from '../app/page-state.ts';
+import { type WaterAt, waterAt, waterRange } from '../app/water-at.ts';
+import type { FieldScale } from '../charts/palette.ts';
 import { dangerList } from './caution-note.ts';
 import { LightElement } from './light-element.ts';
-import './tankful-choice.ts';
+import './cards/tankful-card.ts';
+import './section/tankful-parts-list.ts';
+import './section/tankful-section.ts';
+import { answerLines } from './shell/answer-lines.ts';
+import { roomLinks } from './shell/room-links.ts';
+import { runLine } from './shell/run-line.ts';
+import './shell/tankful-choice.ts';
+import './shell/tankful-compare.ts';
 import './tankful-days.ts';
 import './tankful-figures.ts';
-import './tankful-ledger.ts';
+import './tankful-heat.ts';
 import { troubleList } from './trouble-list.ts';
 
 @customElement('tankful-page')
 export class TankfulPage extends LightElement {
   @property({ attribute: false }) page!: Page;
 
-  private unsubscribe = () => {};
+  @state() private inSight: Room | null = null;
+
+  private leave = () => {};
+  private openedPart: string | null = null;
+  private water: { of: Shown; at: WaterAt; scale: FieldScale } | null = null;
 
   override connectedCallback(): void {
     super.connectedCallback();
-    const unsubscribe = this.page.store.subscribe(() => this.requestUpdate());
-    const unlisten = listen(this, this.page);
-    this.unsubscribe = () => {
-      unsubscribe();
-      unlisten();
+    const ends = [this.page.store.subscribe(() => this.requestUpdate()), listen(this, this.page)];
+    this.leave = () => {
+      for (const end of ends) end();
     };
   }
 
   override disconnectedCallback(): void {
-    this.unsubscribe();
+    this.leave();
     super.disconnectedCallback();
+  }
+
+  protected override firstUpdated(): void {
+    const sight = new IntersectionObserver(
+      (seen) => {
+        for (const { isIntersecting, target } of seen) {
+          if (isIntersecting) this.inSight = target.id as Room;
+        }
+      },
+      // The line a third down the window decides which room one is in.
+      { rootMargin: '-33% 0px -66% 0px' },
+    );
+    for (const room of rooms) {
+      const place = this.querySelector(`#${room}`);
+      if (place) sight.observe(place);
+    }
+  }
+
+  protected override updated(_changed: PropertyValues): void {
+    const { part } = this.page.store.get();
+    if (part === this.openedPart) return;
+    this.openedPart = part;
+    // Opened from a list further up: the card comes into sight and has the keyboard.
+    if (part !== null) void this.showCard();
   }
 
   override render(): TemplateResult {
     const state = this.page.store.get();
+    const seen = newest(state);
     return html`
       <header class="masthead">
-        <h1>${pageWords.title}</h1>
-        <p>${pageWords.sentence}</p>
+        <h1>${shellWords.title}</h1>
+        <p>${shellWords.sentence}</p>
       </header>
+      ${roomLinks(this.inSight)}
       <main>
-        <tankful-choice .page=${this.page} .state=${state}></tankful-choice>
-        ${troubleList(state.problems.map(({ path, ...problem }) => ({ where: path, ...problem })))} ${state.shown ? this.results(state, state.shown) : nothing}
+        <tankful-choice .page=${this.page} .design=${state.design} .units=${state.units}></tankful-choice>
+        ${troubleList(state.problems.map(({ path, ...problem }) => ({ where: path, ...problem })))}
+        ${runLine(state, this.page)} ${seen ? dangerList(seen.result.cautions) : nothing}
+        <div id="answers" class="room">${answerLines(state)}</div>
+        ${this.compare(state)}
+        <div class="bench">
+          <div class="bench-side">
+            <div id="section" class="room">${this.section(state, seen)}</div>
+            ${this.parts(state, seen)}
+          </div>
+          <div id="days" class="room">${seen ? this.days(state, seen) : nothing}</div>
+        </div>
+        <div id="heat" class="room">${seen ? this.heat(state, seen) : nothing}</div>
+        ${
+          seen
+            ? html`<tankful-figures .result=${seen.result} .units=${state.units}></tankful-figures>`
+            : nothing
+        }
       </main>
-      <footer><p>${pageWords.estimate}</p></footer>
+      <footer><p>${shellWords.honesty}</p></footer>
     `;
   }
 
-  private results(state: PageState, shown: Shown): TemplateResult {
-    const stale = isStale(state);
-    return html`
-      <p class="shown ${stale ? 'stale' : ''}" role="status">
-        ${stale ? html`<strong>${pageWords.lastGood}</strong> ` : nothing}${shownWords(shown)}
-      </p>
-      ${dangerList(shown.result.cautions)}
-      <tankful-days
-        .shown=${shown}
-        .units=${state.units}
-        .cursor_s=${state.cursor_s}
-        .window_s=${state.window_s}
-        .detail=${state.detail}
-        .pinned=${state.pinned}
-      ></tankful-days>
-      <tankful-ledger .ledger=${shown.result.ledger} .units=${state.units}></tankful-ledger>
-      <tankful-figures .result=${shown.result} .units=${state.units}></tankful-figures>
-    `;
+  private section({ facts, design, units, cursor_s, pinned }: PageState, seen: Shown | null): TemplateResult {
+    const water = seen && this.waterOf(seen, cursor_s);
+    return html`<tankful-section
+      .facts=${facts}
+      .scenario=${design.scenario}
+      .units=${units}
+      .layer_C=${water?.at.layer_C ?? []}
+      .scale=${water?.scale ?? null}
+      .moment=${seen && water ? momentTitle(seen, water.at.time_s) : ''}
+      .ghost=${pinned?.shown.facts ?? null}
+    ></tankful-section>`;
   }
+
+  /** The same objects for the same moment: the drawing is drawn anew for others. */
+  private waterOf(seen: Shown, cursor_s: number): { at: WaterAt; scale: FieldScale } {
+    const at = waterAt(seen.result, cursor_s);
+    if (this.water?.of === seen && this.water.at.time_s === at.time_s) return this.water;
+    if (this.water?.of === seen) this.water = { ...this.water, at };
+    else {
+      const [low, high] = waterRange(seen.result);
+      this.water = { of: seen, at, scale: { low, high, pivot: wantedOf(seen) } };
+    }
+    return this.water;
+  }
+
+  private parts(state: PageState, seen: Shown | null): TemplateResult {
+    const { design, facts, units, problems, part, typed } = state;
+    return html`<tankful-parts-list
+        .scenario=${design.scenario}
+        .facts=${facts}
+        .units=${units}
+        .problems=${problems}
+        .openedPart=${part}
+      ></tankful-parts-list>
+      ${
+        part === null
+          ? nothing
+          : html`<tankful-card
+            path=${part}
+            .scenario=${design.scenario}
+            .filled=${seen?.filled ?? []}
+            .notes=${seen?.notes ?? []}
+            .problems=${problems}
+            .typed=${typed}
+            .cautions=${seen?.result.cautions ?? []}
+            .units=${units}
+          ></tankful-card>`
+      }`;
+  }
+
+  private days({ units, cursor_s, window_s, detail, pinned }: PageState, seen: Shown): TemplateResult {
+    return html`<tankful-days
+      .shown=${seen}
+      .units=${units}
+      .cursor_s=${cursor_s}
+      .window_s=${window_s}
+      .detail=${detail}
+      .pinned=${pinned}
+    ></tankful-days>`;
+  }
+
+  private heat({ units, window_s }: PageState, seen: Shown): TemplateResult {
+    return html`<tankful-heat .shown=${seen} .units=${units} .window_s=${window_s}></tankful-heat>`;
+  }
+
+  private compare(state: PageState): TemplateResult | typeof nothing {
+    const { pinned, shown, answers, units } = state;
+    if (!pinned || !shown) return nothing;
+    return html`<tankful-compare
+      class=${isStale(state) ? 'stale' : ''}
+      .pinned=${pinned}
+      .shown=${shown}
+      .answers=${answers}
+      .units=${units}
+    ></tankful-compare>`;
+  }
+
+  private async showCard(): Promise<void> {
+    const card = this.querySelector<LightElement>('tankful-card');
+    await card?.updateComplete;
+    card?.scrollIntoView({ block: 'nearest' });
+    card?.querySelector<HTMLElement>('input, select, button')?.focus({ preventScroll: true });
+  }
+}
+
+/** Comfortable at a tap: where the colours turn when nobody draws. */
+const comfortable_C = 40;
+
+/** The warmest water wanted at the tap in a run. */
+function wantedOf({ result }: Shown): number {
+  let most = Number.NEGATIVE_INFINITY;
+  for (const value of result.series.channels.wanted_C ?? []) if (value > most) most = value;
+  return Number.isFinite(most) ? most : comfortable_C;
 }

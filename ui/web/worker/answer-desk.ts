@@ -3,7 +3,6 @@
  * among all workers; and does such runs, day by day, so that other messages are heard between.
  */
 import { type DoJobs, detailOf, type JobResult, jobByDays, readScenario } from '../../../sim/index.ts';
-import { answerTo } from './answers.ts';
 import { failure } from './failure.ts';
 import type { AskOrder, AskReport } from './protocol.ts';
 import { buffersOf } from './slices.ts';
@@ -33,6 +32,8 @@ export function createAnswerDesk({ say, nextTurn }: DeskDoors): (order: AskOrder
       });
     try {
       const onProgress = (done: number, of: number) => say({ kind: 'asked', id, done, of });
+      // Answers are a good part of the code, and most workers only run.
+      const { answerTo } = await import('./answers.ts');
       const found = await answerTo(question, { scenario, context: {}, doJobs, onProgress });
       say({ kind: 'answered', id, answer: found });
     } catch (error) {

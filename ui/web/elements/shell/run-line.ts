@@ -1,0 +1,48 @@
+/** What the rooms show just now: of which design and days, how good it is, and what is under way. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { shellWords } from '../../../words/index.ts';
+import type { Page } from '../../app/page.ts';
+import { isStale, newest, type PageState } from '../../app/page-state.ts';
+import { shownWords } from '../../app/page-words.ts';
+
+export function runLine(state: PageState, page: Page): TemplateResult {
+  const { estimate, progress, pinned, shown, design } = state;
+  const seen = newest(state);
+  const stale = isStale(state);
+  return html`<div class="run-line ${stale ? 'stale' : ''}">
+    <p class="shown" role="status">
+      ${stale ? html`<strong>${shellWords.lastGood}</strong> ` : nothing}
+      ${estimate ? html`<strong>${estimateWords(estimate.result.days, estimate.ofDays)}</strong> ` : nothing}
+      ${seen ? shownWords(seen) : nothing}
+    </p>
+    <div class="run-tools">
+      ${
+        progress === null
+          ? nothing
+          : html`<progress max="1" .value=${progress} aria-label=${shellWords.running}></progress>
+            <button type="button" class="plain" @click=${() => page.stop()}>${shellWords.stop}</button>`
+      }
+      ${
+        progress === null && stale && state.preview === null && state.problems.length === 0
+          ? html`<button type="button" class="plain" @click=${() => page.run()}>${shellWords.again}</button>`
+          : nothing
+      }
+      ${
+        shown === null || pinned?.scenario === design.scenario
+          ? nothing
+          : html`<button type="button" class="plain" ?disabled=${stale} @click=${() => page.pin()}>
+            ${pinned ? shellWords.pinAgain : shellWords.pin}
+          </button>`
+      }
+      ${
+        pinned
+          ? html`<button type="button" class="plain" @click=${() => page.unpin()}>${shellWords.unpin}</button>`
+          : nothing
+      }
+    </div>
+  </div>`;
+}
+
+function estimateWords(days: number, of: number): string {
+  return days < of ? shellWords.firstDays(days, of) : shellWords.estimate;
+}
