@@ -3,12 +3,12 @@ import type { PlantDescription } from '../../parts/description.ts';
 import { drawCalendar } from '../../parts/draw-calendar.ts';
 import type { Series } from '../../run/result.ts';
 import { Simulation } from '../../run/simulation.ts';
+import { COLD_SHOWER_FROM, WARM_ENOUGH } from '../../run/tally.ts';
 
 const DAY = 86_400;
 /** Close enough for a draw of half a minute, far enough for a week [s]. */
 const INTERVAL_S = 5;
 const LONGEST_DAYS = 7;
-const WARM_ENOUGH = 1;
 
 export interface DrawOfDay {
   name: string;
@@ -33,9 +33,6 @@ export interface RealDay {
   warm_showers: number;
 }
 
-/** Under the wanted temperature for longer than this, a shower ran cold, as a run counts it [s]. */
-const COLD_FROM_S = 20;
-
 /** The day of the scenario's first week on which showers (or else draws) run cold for longest; the last of equals. */
 export function realDay(plant: PlantDescription): RealDay {
   const days = Math.min(LONGEST_DAYS, plant.run.days);
@@ -56,7 +53,7 @@ export function realDay(plant: PlantDescription): RealDay {
     const cold = (showers.length > 0 ? showers : draws).reduce((sum, draw) => sum + short(draw), 0);
     if (cold < coldest) continue;
     coldest = cold;
-    const warm = showers.filter((draw) => draw.wait_s !== null && draw.cold_s <= COLD_FROM_S);
+    const warm = showers.filter((draw) => draw.wait_s !== null && draw.cold_s <= COLD_SHOWER_FROM);
     worst = { day, draws, showers: showers.length, warm_showers: warm.length };
   }
   return worst ?? { day: 0, draws: [], showers: 0, warm_showers: 0 };

@@ -1,5 +1,6 @@
 /** Showers in a row, now and after dull days, the wait for the next one, and how it feels second by second. */
 import type { PlantDescription } from '../../parts/description.ts';
+import { SCALD_FROM } from '../../run/tally.ts';
 import type { Answer, Limit } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type Mark } from '../band.ts';
 import { ShowerBench } from '../coil/shower-bench.ts';
@@ -149,8 +150,6 @@ function limitOf(
 
 /** A coil that wants the store this much hotter than the shower is what ends the row (judgement) [K]. */
 const COIL_GAP_K = 8;
-/** Hotter than this can scald an adult in minutes [C], as a run's figures have it. */
-const SCALD_FROM = 49;
 
 function cautionsOf(plant: PlantDescription, { trace, rows, day }: Found): string[] {
   const { taps } = householdOf(plant);

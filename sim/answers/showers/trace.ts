@@ -1,6 +1,7 @@
 /** A shower second by second: start, eight minutes, stop, a minute's pause, start again. */
 import type { Draw, PlantDescription } from '../../parts/description.ts';
 import { Simulation } from '../../run/simulation.ts';
+import { WARM_ENOUGH } from '../../run/tally.ts';
 import { householdOf, showerOf } from '../household.ts';
 import { rowPlant } from './row.ts';
 
@@ -8,8 +9,6 @@ const BEGINS_S = 60;
 const FIRST_S = 480;
 const PAUSE_S = 60;
 const AGAIN_S = 120;
-/** A tap counts as warm enough to within this [K], as a run counts it. */
-const WARM_ENOUGH = 1;
 
 export interface Trace {
   /** Seconds since the water was turned on. */
