@@ -30,6 +30,8 @@ export interface SectionOptions {
   height: number;
   /** Temperatures of the layers, bottom first; empty where no run is known. */
   layer_C: ArrayLike<number>;
+  /** Depth the water has at that moment [m], where it is not the design's; null or left out: as the design has it. */
+  level_m?: number | null;
   scale: FieldScale;
   palette: Palette;
   units: Units;
@@ -53,10 +55,12 @@ export function sectionDrawing(facts: SectionFacts, options: SectionOptions): Se
   const stores = ghost ? [facts.store, ghost.store] : [facts.store];
   const frame = options.frame ?? sectionFrame(stores, { width, height, band: bandHeight(facts) });
   const { store, coils } = facts;
+  const now = withLevel(store, options.level_m ?? null);
   const svg = [
     weaves(),
     floor(frame, facts),
-    storeDrawing(frame, store, options),
+    storeDrawing(frame, now, options),
+    now === store ? '' : filledTo(frame, store),
     ...coils.map((coil) => rearTurns(frame, coil, store)),
     probes(frame, facts),
     machines(frame, facts, units),
@@ -65,8 +69,8 @@ export function sectionDrawing(facts: SectionFacts, options: SectionOptions): Se
     misfits(frame, facts),
     ghost ? ghostDrawing(frame, ghost, facts) : '',
     rulers(frame, store, units),
-    temperatures(frame, facts, layer_C, units),
-    label(waterLine(store, layer_C, units), frame.middle_x, frame.height - 8, { class: 'weight' }),
+    temperatures(frame, now, layer_C, units),
+    label(waterLine(now, layer_C, units), frame.middle_x, frame.height - 8, { class: 'weight' }),
   ].join('');
   return {
     svg,
@@ -75,6 +79,21 @@ export function sectionDrawing(facts: SectionFacts, options: SectionOptions): Se
     legend: legendOf(facts, layer_C, units, ghost != null),
     sentence: sectionSentence(facts, layer_C, units),
   };
+}
+
+/** Less than this off the design's depth is not seen [m]. */
+const LEVEL_SEEN_M = 0.002;
+
+function withLevel(store: SectionFacts['store'], level_m: number | null): SectionFacts['store'] {
+  if (level_m === null || Math.abs(level_m - store.water_depth_m) < LEVEL_SEEN_M) return store;
+  return { ...store, water_depth_m: Math.min(level_m, insideHeight(store.shape)) };
+}
+
+/** How high the design fills the store, while the water stands lower or higher. */
+function filledTo(frame: SectionFrame, { shape, water_depth_m }: SectionFacts['store']): string {
+  const half = drawnWidth(shape) / 2;
+  const [left, right, y] = [xAt(frame, -half), xAt(frame, half), yAt(frame, water_depth_m)];
+  return tag('path', { class: 'filled-to', d: `M${px(left)},${px(y)}H${px(right)}` });
 }
 
 /** The floor, with the short strokes that say that it bears. */
@@ -141,11 +160,10 @@ function ghostDrawing(frame: SectionFrame, { store, coils }: SectionFacts, over:
 /** Depth and temperatures beside the water: colour is not alone. */
 function temperatures(
   frame: SectionFrame,
-  { store }: SectionFacts,
+  { water_depth_m: depth }: SectionFacts['store'],
   layer_C: ArrayLike<number>,
   units: Units,
 ): string {
-  const { water_depth_m: depth } = store;
   const from = xAt(frame, frame.half_m) + 6;
   const at = [{ y: yAt(frame, depth), text: tapeText(depth, units), name: 'depth' }];
   const layers = layer_C.length;

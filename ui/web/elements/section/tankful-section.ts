@@ -31,6 +31,8 @@ export class TankfulSection extends LightElement {
   @property({ attribute: false }) units: Units = 'US';
   /** Temperatures of the layers at the cursor, bottom first [C]; empty where no run is known. */
   @property({ attribute: false }) layer_C: ArrayLike<number> = [];
+  /** Depth of the water at the cursor [m]; null: as the design has it. */
+  @property({ attribute: false }) level_m: number | null = null;
   /** Of the run's colours [C]; null: of the layers' own. */
   @property({ attribute: false }) scale: FieldScale | null = null;
   /** When the water is as it is drawn, in words. */
@@ -85,6 +87,8 @@ export class TankfulSection extends LightElement {
       width,
       height,
       layer_C,
+      // A hand that moves the water line moves the water.
+      level_m: held ? null : this.level_m,
       units,
       ghost,
       scale: this.scale ?? scaleOf(layer_C),

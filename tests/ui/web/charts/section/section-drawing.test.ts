@@ -64,6 +64,16 @@ describe('the scaled drawing', () => {
     expect(texts(svg)).toContain('239 gal, 2000 lb of water');
   });
 
+  it('shows the water as deep as it stands, and where the design fills it to', () => {
+    const { svg, handles } = drawn(facts, { level_m: 28 * inch });
+    const [water] = withClass(svg, 'water');
+    expect(number(water.height) / 28).toBeCloseTo(inch_px, 2);
+    expect(texts(svg)).toContain('28 in');
+    expect(withClass(svg, 'filled-to')).toHaveLength(1);
+    expect(handles[0].text).toBe('32 in of water, 239 gal');
+    expect(withClass(drawn(facts, { level_m: 32 * inch }).svg, 'filled-to')).toHaveLength(0);
+  });
+
   it('changes its units and not its scale', () => {
     const si = drawn(facts, { units: 'SI' });
     expect(si.frame).toEqual(frame);
