@@ -2,6 +2,8 @@
  * What the person should know before relying on a figure. Keys and the figure each stands beside; the words
  * are in `ui/words`. Limits are the usual ones of the trade; local codes and licensed practice decide.
  */
+
+import { volumeBelow } from '../parts/store/geometry.ts';
 import { fluidBoilingPoint } from '../physics/fluid.ts';
 import type { Plant } from '../plant/plant.ts';
 import type { Caution } from './result.ts';
@@ -54,7 +56,9 @@ type Figures = Record<string, number | null>;
 
 function storeCautions(plant: Plant, tally: Tally, f: Figures, add: Add): void {
   const { store } = plant;
-  const mass = store.mass_kg.reduce((sum, m) => sum + m, 0);
+  // The floor carries the store as filled, not as it stands when much has boiled off.
+  const { shape, water_depth_m } = store.description;
+  const mass = 1000 * volumeBelow(shape, water_depth_m);
   const perArea = mass / (store.geometry.bottom_m2 || store.geometry.surface_m2);
   add('weight', 'store', perArea > FLOOR_KG_M2 ? 'warning' : 'note', 'store_mass_kg', mass);
   if ((f.boiled_kg ?? 0) > 0.01) add('boiling', 'store', 'danger', 'boiled_kg', f.boiled_kg);

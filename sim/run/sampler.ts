@@ -76,6 +76,21 @@ export class Sampler {
     return this.#next < this.series.time_s.length ? this.series.time_s[this.#next] : Number.POSITIVE_INFINITY;
   }
 
+  /** The series as far as it is filled: a run stopped early has no samples beyond. */
+  filled(): Series {
+    const n = this.#next;
+    if (n === this.series.time_s.length) return this.series;
+    const channels = Object.entries(this.#channels).map(
+      ([key, values]) => [key, values.slice(0, n)] as const,
+    );
+    return {
+      ...this.series,
+      time_s: this.series.time_s.slice(0, n),
+      layer_C: this.series.layer_C.slice(0, n * this.series.layers),
+      channels: Object.fromEntries(channels),
+    };
+  }
+
   /** Takes the next sample from the state at its time. `observed` is the plant evaluated there, or nothing flows. */
   take(t: number, y: number[], evaluate: () => void): void {
     const plant = this.#plant;

@@ -127,7 +127,7 @@ export class Simulation {
       ledger,
       events: this.#events,
       cautions: cautionsOf(plant, this.#tally, figures),
-      series: this.#sampler.series,
+      series: this.#sampler.filled(),
       run: {
         evaluations: this.#integrator.evaluations,
         steps: this.#integrator.steps,
@@ -279,19 +279,19 @@ export class Simulation {
     const middle = (step.t0 + step.t1) / 2;
     let found: { watch: Watch; time: number } | null = null;
     store.prepare(step.y1);
-    const atEnd = armed.map((w) => w.value(step.t1, step.y1));
+    const atEnd = armed.map((w) => w.value(step.t1, step.y1) >= 0);
     store.prepare(step.near(middle, this.#state));
-    const atMiddle = armed.map((w) => w.value(middle, this.#state));
+    const atMiddle = armed.map((w) => w.value(middle, this.#state) >= 0);
     for (const [i, watch] of armed.entries()) {
-      if (atEnd[i] < 0 && atMiddle[i] < 0) continue;
+      if (!atEnd[i] && !atMiddle[i]) continue;
       const value = (t: number) => {
         store.prepare(step.at(t, this.#state));
         return watch.value(t, this.#state);
       };
-      const until = atMiddle[i] >= 0 && value(middle) >= 0 ? middle : step.t1;
+      const until = atMiddle[i] && value(middle) >= 0 ? middle : step.t1;
       if (value(until) < 0) continue;
       const time =
-        value(step.t0) >= 0
+        value(step.t0) >= 0 || until - step.t0 < 2 * EVENT_TIME
           ? step.t0 + EVENT_TIME
           : findRoot(value, {
               low: step.t0,

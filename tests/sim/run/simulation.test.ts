@@ -206,3 +206,16 @@ describe('precision', () => {
       expect(Math.abs((usual.figures[key] ?? 0) / (fine.figures[key] ?? 1) - 1)).toBeLessThan(0.002);
   });
 });
+
+describe('a run stopped early', () => {
+  it('has samples of the days done and none beyond', () => {
+    const plant = plantOf();
+    const simulation = new Simulation({ ...plant, run: { ...plant.run, days: 3, interval_s: 3600 } });
+    simulation.advance(1);
+    const { series } = simulation.result();
+    // The sample at midnight is taken by the restart that opens the next day.
+    expect(series.time_s.length).toBe(24);
+    expect(series.layer_C.length).toBe(24 * series.layers);
+    expect(series.layer_C.every((t) => t > 0)).toBe(true);
+  });
+});
