@@ -23,6 +23,9 @@ import './tankful-figures.ts';
 import './tankful-heat.ts';
 import { troubleList } from './trouble-list.ts';
 
+/** So high at most that drawing and first panel of the days fit under the answers on a laptop's screen [px]. */
+const drawingHeight = 560;
+
 @customElement('tankful-page')
 export class TankfulPage extends LightElement {
   @property({ attribute: false }) page!: Page;
@@ -81,17 +84,15 @@ export class TankfulPage extends LightElement {
       ${roomLinks(this.inSight)}
       <main>
         <tankful-choice .page=${this.page} .design=${state.design} .units=${state.units}></tankful-choice>
+        <div id="answers" class="room">${answerLines(state)}</div>
         ${troubleList(state.problems.map(({ path, ...problem }) => ({ where: path, ...problem })))}
         ${runLine(state, this.page)} ${seen ? dangerList(seen.result.cautions) : nothing}
-        <div id="answers" class="room">${answerLines(state)}</div>
         ${this.compare(state)}
         <div class="bench">
-          <div class="bench-side">
-            <div id="section" class="room">${this.section(state, seen)}</div>
-            ${this.parts(state, seen)}
-          </div>
+          <div id="section" class="room">${this.section(state, seen)}</div>
           <div id="days" class="room">${seen ? this.days(state, seen) : nothing}</div>
         </div>
+        <div class="bench ${state.part === null ? 'alone' : ''}">${this.parts(state, seen)}</div>
         <div id="heat" class="room">${seen ? this.heat(state, seen) : nothing}</div>
         ${
           seen
@@ -113,6 +114,7 @@ export class TankfulPage extends LightElement {
       .scale=${water?.scale ?? null}
       .moment=${seen && water ? momentTitle(seen, water.at.time_s) : ''}
       .ghost=${pinned?.shown.facts ?? null}
+      .height=${drawingHeight}
     ></tankful-section>`;
   }
 

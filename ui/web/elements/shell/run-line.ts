@@ -9,12 +9,16 @@ export function runLine(state: PageState, page: Page): TemplateResult {
   const { estimate, progress, pinned, shown, design } = state;
   const seen = newest(state);
   const stale = isStale(state);
+  const note = page.catalogue.find(({ id }) => id === design.id)?.note;
   return html`<div class="run-line ${stale ? 'stale' : ''}">
-    <p class="shown" role="status">
+    <div class="run-words">
+      <p class="shown" role="status">
       ${stale ? html`<strong>${shellWords.lastGood}</strong> ` : nothing}
       ${estimate ? html`<strong>${estimateWords(estimate.result.days, estimate.ofDays)}</strong> ` : nothing}
       ${seen ? shownWords(seen) : nothing}
-    </p>
+      </p>
+      ${note ? html`<p class="about">${note}</p>` : nothing}
+    </div>
     <div class="run-tools">
       ${
         progress === null

@@ -63,7 +63,6 @@ export class TankfulChoice extends LightElement {
           </select>
         </label>
       </form>
-      ${known?.note ? html`<p class="about">${known.note}</p>` : nothing}
     `;
   }
 
