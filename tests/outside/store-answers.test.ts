@@ -1,5 +1,5 @@
 /** What the store's answer says against the trade's hand calculations. Sources in SOURCES.md. */
-import { describe, expect, it } from 'vitest';
+import { describe, it } from 'vitest';
 import { variantJobs } from '../../sim/answers/store/runs.ts';
 import { doJob, readScenario } from '../../sim/index.ts';
 import { smallScenario } from '../sim/answers/small.ts';
