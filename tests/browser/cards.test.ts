@@ -1,57 +1,20 @@
-import { createRequire } from 'node:module';
-import type { Locator, Page } from 'playwright-core';
-import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import demoFile from '../../scenarios/demo.json';
-import type { Scenario } from '../../sim/index.ts';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { type CardPage, demo, openCardPage } from './support/card-page.ts';
 import type { CardStand } from './support/card-stand.ts';
-import { openStand } from './support/stand.ts';
+import { visit } from './support/visit.ts';
 
 declare const stand: CardStand;
-const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
-const demo = demoFile as Scenario;
 let page: Page;
-let errors: string[];
+let open: CardPage['open'];
+let heard: CardPage['heard'];
+let box: CardPage['box'];
+let describing: CardPage['described'];
+const described = (name: string | RegExp) => describing(box(name));
 
 beforeAll(async () => {
-  ({ page, errors } = await openStand('card-stand.ts', { width: 390 }));
-  await page.addScriptTag({ path: axePath });
+  ({ page, open, heard, box, described: describing } = await openCardPage());
 });
-beforeEach(() => {
-  errors.length = 0;
-});
-
-async function open(path: string, units: 'US' | 'SI' = 'US'): Promise<void> {
-  await page.evaluate(([json, part, system]) => stand.open(json, part, { units: system }), [
-    demo,
-    path,
-    units,
-  ] as const);
-  await page.waitForSelector('.card');
-}
-const heard = () => page.evaluate(() => stand.heard.splice(0));
-const box = (name: string | RegExp) => page.getByRole('textbox', { name });
-const described = (name: string | RegExp) => describing(box(name));
-const describing = (control: Locator) =>
-  control.evaluate((input) =>
-    (input.getAttribute('aria-describedby') ?? '')
-      .split(' ')
-      .map((id) => document.getElementById(id)?.textContent?.trim())
-      .join(' '),
-  );
-
-async function violations(): Promise<string[]> {
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as {
-      axe: {
-        run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
-      };
-    };
-    const found = await axe.run();
-    return found.violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary}`),
-    );
-  });
-}
 
 describe('a typed quantity', () => {
   it('is taken in any unit on Enter, and echoed in both systems', async () => {
@@ -214,8 +177,18 @@ describe('the keyboard alone', () => {
     await open('store');
     await page.getByRole('button', { name: 'Add one: Insulation, from the water outwards: sides' }).click();
     expect(await page.evaluate(() => stand.scenario.store.insulation?.sides?.length)).toBe(2);
-    await page.getByRole('button', { name: 'Remove: Sheet 2' }).first().click();
+    await page.getByRole('button', { name: 'Remove: Sides, Sheet 2' }).click();
     expect(await page.evaluate(() => stand.scenario.store.insulation)).toEqual(demo.store.insulation);
+  });
+});
+
+describe('a part that is not there', () => {
+  it('says what that means, and is begun on request', async () => {
+    await open('backup');
+    expect(await page.innerText('.card')).toContain('No backup heater.');
+    await page.getByRole('button', { name: 'Add one: Backup heater' }).click();
+    await box(/^Largest heat into the water example/).waitFor();
+    expect(await page.evaluate(() => stand.scenario.backup)).toEqual({ max_heat: '35 kBtu/h' });
   });
 });
 
@@ -240,76 +213,31 @@ describe('a caution', () => {
   });
 });
 
-describe('for everyone', () => {
-  const looks = [
-    { width: 1280, scheme: 'light' },
-    { width: 1280, scheme: 'dark' },
-    { width: 320, scheme: 'light' },
-    { width: 320, scheme: 'dark' },
-  ] as const;
-
-  async function openAll(): Promise<void> {
-    await page.evaluate(() => {
-      for (const details of document.querySelectorAll('details')) details.open = true;
-    });
-  }
-
-  it.each(looks)('breaks no rule of access at $width px, $scheme, also with errors', async (look) => {
-    await page.setViewportSize({ width: look.width, height: 900 });
-    await page.emulateMedia({ colorScheme: look.scheme });
-    for (const part of look.width > 320 ? ['store', 'engine'] : ['taps', 'weather']) {
-      await open(part);
-      await openAll();
-      await page.locator('.card input[type=text]').first().fill('50 psi');
-      await page.keyboard.press('Enter');
-      await page.waitForSelector('.trouble');
-      expect(await violations()).toEqual([]);
-    }
-  });
-
-  it('does not scroll sideways at 320 px, whatever is open', async () => {
-    await page.setViewportSize({ width: 320, height: 900 });
-    for (const part of [
-      'store',
-      'coils[0]',
-      'engine',
-      'collector',
-      'supply',
-      'taps',
-      'weather',
-      'run',
-      'prices',
-    ]) {
-      await open(part);
-      await openAll();
-      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(over, part).toBeLessThanOrEqual(0);
-    }
-  });
-
-  it('gives a finger 44 px', async () => {
-    const session = await page.context().newCDPSession(page);
-    await session.send('Emulation.setTouchEmulationEnabled', { enabled: true });
-    await page.setViewportSize({ width: 390, height: 900 });
-    await open('engine');
-    await openAll();
-    expect(await page.evaluate(() => matchMedia('(pointer: coarse)').matches)).toBe(true);
-    const small = await page
-      .locator('.card :is(button, summary, select, input[type=text], label:has(input[type=radio]))')
-      .evaluateAll((targets) =>
-        targets
-          .filter((target) => target.getBoundingClientRect().height < 44)
-          .map((target) => target.outerHTML),
-      );
-    expect(small).toEqual([]);
-    await session.send('Emulation.setTouchEmulationEnabled', { enabled: false });
-  });
-
-  it('switches units without a change to the design', async () => {
-    await open('store', 'SI');
-    expect(await box('Depth of water').inputValue()).toBe('32 in');
-    expect(await described('Depth of water')).toBe('= 813 mm (32 in)');
-    expect(await page.evaluate(() => stand.scenario)).toEqual(demo);
+describe('on the whole page', () => {
+  it('a card changes the design, and the design the list and the drawing', async () => {
+    const { page: whole, errors } = await visit();
+    await whole.locator('.part[data-path=store] .part-open').click();
+    const depth = whole.getByRole('textbox', { name: 'Depth of water' });
+    await depth.fill('30 in');
+    await depth.press('Enter');
+    // Demo: 36 in by 48 in by 30 in of water are 224 US gallons.
+    await whole.waitForFunction(() =>
+      /224 gal/.test(document.querySelector('.part[data-path=store] .part-facts')?.textContent ?? ''),
+    );
+    await whole.waitForFunction(() =>
+      /^30 in of water/.test(
+        document.querySelector('[role=slider][aria-label="Water line"]')?.getAttribute('aria-valuetext') ??
+          '',
+      ),
+    );
+    await depth.fill('50 psi');
+    await depth.press('Enter');
+    await whole.waitForSelector('#card-store-water_depth-trouble');
+    expect(await depth.inputValue()).toBe('50 psi');
+    await depth.press('Escape');
+    expect(await depth.inputValue()).toBe('30 in');
+    await whole.getByRole('button', { name: 'Close: Store' }).click();
+    await whole.waitForSelector('.card', { state: 'detached' });
     expect(errors).toEqual([]);
   });
 });

@@ -53,7 +53,7 @@ export const cardWords = {
 } as const;
 
 /** How far a source can be trusted. */
-export const gradeWords: Record<Grade, string> = {
+const gradeWords: Record<Grade, string> = {
   A: 'from a handbook, a standard or logged data',
   B: 'measured, or known from long practice',
   C: 'asserted, without a measurement seen',

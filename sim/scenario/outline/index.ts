@@ -1,6 +1,6 @@
 /** A part of a file as a tree to fill in, and the edits that filling in makes. */
 export { valueAt } from '../issues.ts';
-export { adding, type Change, type Changes, deciding, describing, entering, removing } from './changes.ts';
+export { adding, type Changes, deciding, describing, entering, removing } from './changes.ts';
 export { exampleOf } from './example.ts';
 export {
   type EntryField,
@@ -11,5 +11,5 @@ export {
   outlineOf,
 } from './outline.ts';
 export type { Assumed } from './place.ts';
-export { type EntryValue, readEntry } from './read-entry.ts';
+export { readEntry } from './read-entry.ts';
 export { type NamedTube, tubeNamed } from './tube.ts';

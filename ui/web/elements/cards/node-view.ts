@@ -113,9 +113,10 @@ function itemView(item: OutlineNode, list: OutlineList, hands: Hands): TemplateR
   const index = Number(/\[(\d+)\]$/.exec(item.path)?.[1] ?? 0);
   const name = itemName(item, index, list.count);
   if (item.kind === 'entry') return entryControl(item, name, list.items, hands, { compact: true });
+  const ofList = `${sentenceCase(list.label)}, ${name}`;
   const remove =
     list.items.length > list.count[0] && !hands.elsewhere.has(list.path)
-      ? action(cardWords.remove, name, () => hands.remove(list, index, name))
+      ? action(cardWords.remove, ofList, () => hands.remove(list, index, ofList))
       : nothing;
   if (item.kind === 'group' && item.nodes.length > mostOpen) {
     return html`<details class="item" ?open=${isWrong(item, hands)}>

@@ -58,6 +58,7 @@ export class TankfulCard extends LightElement {
   @state() private rangeTrouble: Hands['rangeTrouble'] = null;
   @state() private said = '';
 
+  private called = '';
   /** What a thing had under a word that it no longer goes by. */
   private readonly dropped = new Map<string, Record<string, unknown>>();
   /** Where to stand once the button that was pressed is gone. */
@@ -66,6 +67,7 @@ export class TankfulCard extends LightElement {
   override render(): TemplateResult | typeof nothing {
     const plan = planOf(this.scenario, this.path, this.filled);
     if (!plan) return nothing;
+    this.called = plan.title;
     const hands = this.hands(plan);
     const inMore = { ...hands, elsewhere: plan.asked };
     return html`<section class="card panel" aria-labelledby="card-title" @focusin=${this.arrived}>
@@ -223,9 +225,9 @@ export class TankfulCard extends LightElement {
     return new Set(left.filter((each) => isUnder(each, this.examples)));
   }
 
-  private commit({ edits, examples }: Changes, gesture: string): void {
+  private commit({ edits, examples }: Changes, label: string): void {
     if (examples.length > 0) this.examples = new Set([...this.examples, ...examples]);
-    tell(this, 'commit-edits', { edits, gesture });
+    tell(this, 'commit-edits', { edits, gesture: cardWords.understood(this.called, label) });
   }
 
   private readonly close = (): void => tell(this, 'open-part', { path: null });
