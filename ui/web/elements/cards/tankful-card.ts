@@ -96,8 +96,8 @@ export class TankfulCard extends LightElement {
     return html`
       <div class="card-head">
         <h3 id="card-title">${title}</h3>
-        <button type="button" class="quiet" @click=${this.close}>
-          ${cardWords.close}<span class="unseen">: ${title}</span>
+        <button type="button" class="quiet" aria-label="${cardWords.close}: ${title}" @click=${this.close}>
+          ${cardWords.close}
         </button>
       </div>
       <p class="lines">${cardWords.count(all.given, all.assumed)}</p>
