@@ -59,7 +59,9 @@ export class Plant {
     }
     if (description.collector) {
       const { collector } = description;
-      const sun = planeOfArray(weather, site, collector);
+      // A day more on either side: the curve through hourly means looks at its neighbours.
+      const days = { first: run.first_day - 1, count: run.days + 2 };
+      const sun = planeOfArray(weather, site, collector, days);
       this.collector = new Collector(collector, take(collector.coil), sun, this.air, layout);
     }
     if (description.taps) {

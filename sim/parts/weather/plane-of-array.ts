@@ -11,7 +11,7 @@ import { standardPressure } from '../../physics/water.ts';
 import type { CollectorDescription, HourlyWeather, PlantDescription } from '../description.ts';
 import { DAYS, HOURS, monthOfDay } from './calendar.ts';
 import { horizonElevation_rad, skyShare } from './horizon.ts';
-import { type SunOfYear, sunOfYear } from './sun-of-year.ts';
+import { sunOfYear } from './sun-of-year.ts';
 
 /** What of a collector the light depends on. */
 export type CollectorAspect = Pick<
@@ -31,19 +31,28 @@ export interface PlaneSun {
   absorbed_W_m2: Float64Array;
 }
 
+/** Days of the year to transpose, 0 = 1 January; they may run over New Year. */
+export interface YearDays {
+  first: number;
+  count: number;
+}
+
 /**
  * Transposes a year of weather (Perez 1990) to the collector's plane.
  *
  * The Sun stands at the middle of the hour's sun-up part. Direct light and the light around the Sun end where
  * the horizon line begins; the evenly bright sky is cut by its share. Light around the Sun counts as diffuse
  * for the incidence modifier, as it does where the modifier is measured.
+ *
+ * @param days which days to transpose; the hours of all others are left at 0
  */
 export function planeOfArray(
   weather: HourlyWeather,
   site: PlantDescription['site'],
   collector: CollectorAspect,
-  sun: SunOfYear = sunOfYear(site),
+  days: YearDays = { first: 0, count: DAYS },
 ): PlaneSun {
+  const sun = sunOfYear(site);
   const out: PlaneSun = {
     beam_W_m2: new Float64Array(HOURS),
     diffuse_W_m2: new Float64Array(HOURS),
@@ -52,7 +61,8 @@ export function planeOfArray(
   };
   const open = skyShare(collector.horizon, collector);
   const pressure_Pa = standardPressure(site.altitude_m);
-  for (let day = 0; day < DAYS; day++) {
+  for (let k = 0; k < Math.min(DAYS, days.count); k++) {
+    const day = (days.first + k + DAYS) % DAYS;
     const clean = 1 - collector.shade_by_month[monthOfDay(day)];
     for (let h = 24 * day; h < 24 * day + 24; h++) {
       const global = weather.global_horizontal_W_m2[h];

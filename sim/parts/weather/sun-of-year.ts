@@ -35,9 +35,20 @@ const HOUR_RAD = Math.PI / 12;
 
 /**
  * The Sun's course. The ephemeris is computed once a day and interpolated linearly: its second difference
- * over a day costs at most 0.001 degree; parallax, 0.002 degree, is left out.
+ * over a day costs at most 0.001 degree; parallax, 0.002 degree, is left out. The result is shared by all who
+ * ask for the same site: nobody may write to it.
  */
 export function sunOfYear(site: PlantDescription['site']): SunOfYear {
+  const { latitude_rad, longitude_rad, time_zone_s } = site;
+  const key = `${latitude_rad} ${longitude_rad} ${time_zone_s}`;
+  if (last?.key !== key) last = { key, sun: courseOver(site) };
+  return last.sun;
+}
+
+/** The last site's course: its weather, its collectors and every variant of its plant ask for the same. */
+let last: { key: string; sun: SunOfYear } | null = null;
+
+function courseOver(site: PlantDescription['site']): SunOfYear {
   const zone_days = site.time_zone_s / 86400;
   const declination = new Float64Array(DAYS + 2);
   const offset = new Float64Array(DAYS + 2);

@@ -126,6 +126,17 @@ describe('planeOfArray', () => {
     expect(tilted.diffuse_W_m2[h]).toBeCloseTo(8 * 0.75 + 8 * 0.25 * weather.albedo[h], 12);
   });
 
+  it('is the same on the days asked for, over New Year too, and 0 on others', () => {
+    const whole = planeOfArray(weather, hillside, plane(60)).absorbed_W_m2;
+    const part = planeOfArray(weather, hillside, plane(60), { first: 363, count: 4 }).absorbed_W_m2;
+    const asked = [...part.subarray(24 * 363), ...part.subarray(0, 48)];
+    expect(asked).toEqual([...whole.subarray(24 * 363), ...whole.subarray(0, 48)]);
+    expect(sum(part)).toBeCloseTo(sum(Float64Array.from(asked)), 9);
+    expect(planeOfArray(weather, hillside, plane(60), { first: -1, count: 9999 }).absorbed_W_m2).toEqual(
+      whole,
+    );
+  });
+
   it('takes a year in well under a second', () => {
     const started = performance.now();
     planeOfArray(weather, hillside, plane(60));
