@@ -65,7 +65,7 @@ function problemLines(points: readonly RangePoint[], screen: Screen): string[] {
         ...failed
           .slice(0, MOST_PROBLEMS)
           .flatMap(({ values, problem }) =>
-            wrap(harmless(`  ${values.join(', ')}: ${problem}`), screen.width, '    '),
+            wrap(harmless(`  ${values.join(', ')}: ${problem?.split('\n', 1)[0]}`), screen.width, '    '),
           ),
       ];
 }
@@ -105,7 +105,7 @@ export function rangeCsv({ axes, figures, points }: RangeAnswer, say: Say): stri
   const rows = points.map((point) => [
     ...point.values.map(String),
     ...figures.map((key) => cell(point, key, say, FILE_DIGITS)),
-    point.figures === null ? (point.problem ?? 'not done') : '',
+    point.figures === null ? (point.problem?.replaceAll('\n', '; ') ?? 'not done') : '',
   ]);
   return `${[head, ...rows].map((row) => row.map(csvCell).join(',')).join('\n')}\n`;
 }
