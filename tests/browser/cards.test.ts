@@ -62,6 +62,7 @@ describe('a typed quantity', () => {
     await page.getByRole('button', { name: '30 in', exact: true }).click();
     expect(await page.evaluate(() => stand.scenario.store.water_depth)).toBe('30 in');
     expect(await described('Depth of water')).toBe('= 30 in (762 mm)');
+    expect(await box('Depth of water').evaluate((input) => input === document.activeElement)).toBe(true);
   });
 
   it('that the plant cannot have is told of at its box once the plant was read', async () => {

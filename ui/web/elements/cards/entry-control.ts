@@ -197,12 +197,14 @@ function beneath(view: EntryView, entry: OutlineEntry, label: string, hands: Han
       ? nothing
       : html`<p class="meant">
           ${cardWords.use}
-          ${meant.map(
-            (text) =>
-              html`<button type="button" class="quiet" @click=${() => hands.enter(entry, label, text)}>
-                ${text}
-              </button>`,
-          )}
+          ${meant.map((text) => {
+            const take = () => {
+              // The button goes with the trouble: its reader stands at the box again.
+              document.getElementById(id)?.focus();
+              hands.enter(entry, label, text);
+            };
+            return html`<button type="button" class="quiet" @click=${take}>${text}</button>`;
+          })}
         </p>`
   }
   ${understood === null ? nothing : html`<p id="${id}-understood" class="understood">${equal(understood)}</p>`}
