@@ -2,6 +2,7 @@
 import { storeWords } from './channels.ts';
 
 export const daysWords = {
+  title: 'Days',
   panels: {
     temperatures: 'Store temperatures',
     tap: 'At the tap',

@@ -4,23 +4,7 @@ import type { TimeTick } from '../charts/frame.ts';
 import type { Shown } from './page-state.ts';
 
 export const pageWords = {
-  title: 'Tankful',
-  sentence:
-    'How warm a homemade hot-water store stays, day by day, with a small engine and the sun heating it and a household drawing from it.',
-  estimate:
-    'Estimates, not approvals: a store that boils, scalds or bursts hurts people. Local code and licensed practice decide.',
-  lastGood: 'Last good run, not the design as it stands:',
-  scenario: 'Scenario',
-  from: 'Start',
-  days: 'Days',
-  units: 'Units',
-  unitNames: { US: 'US (°F, gal, Btu)', SI: 'SI (°C, L, kWh)', mixed: 'mixed (°F, gal, kWh)' },
-  running: 'Running',
-  stop: 'Stop',
-  daysPanel: 'Days',
   figures: 'Figures',
-  ledgerHead: { path: 'Path', energy: 'Energy', share: 'Share' },
-  leastResidual: 'under 0.0001 %',
   alsoMind: 'Also mind',
 } as const;
 

@@ -33,7 +33,7 @@ export function toolsView({ window, whole, cursor_s, words, zoom }: ToolsOf): Te
   return html`<div class="days-tools" role="group" aria-label=${daysWords.toolbar}>
     ${buttons.map(
       ([sign, name, next]) =>
-        html`<button type="button" class="quiet" aria-label=${name} title=${name} @click=${() => zoom(next())}>
+        html`<button type="button" class="tool" aria-label=${name} title=${name} @click=${() => zoom(next())}>
           ${sign}
         </button>`,
     )}

@@ -11,7 +11,6 @@ import { type PanelKey, readingsOf } from '../app/days-panels.ts';
 import { tell } from '../app/events.ts';
 import { firstMoment, momentAfterKey, momentTitle, nextTurn, readout } from '../app/moments.ts';
 import type { Detail, Pinned } from '../app/page-state.ts';
-import { pageWords } from '../app/page-words.ts';
 import { closeInterval, holding, isClose, moved, within, zoomed } from '../app/window.ts';
 import { type TimeSpan, timeScale } from '../charts/frame.ts';
 import { overview } from '../charts/overview.ts';
@@ -140,7 +139,7 @@ export class TankfulDays extends LightElement {
     };
     return html`
       <section class="panel days" aria-labelledby="days-title">
-        <h2 id="days-title">${pageWords.daysPanel}</h2>
+        <h2 id="days-title">${daysWords.title}</h2>
         ${toolsView(tools)}
         <div>
           ${readoutView(momentTitle(this.shown, at_s), readout(data, sample, this.units))}
