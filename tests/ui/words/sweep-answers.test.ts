@@ -110,11 +110,12 @@ describe('the store in words', () => {
 
 describe('answers', () => {
   it('that somebody stopped before the first number say so', () => {
-    for (const [words, answer] of [
+    const bare: [typeof hoursWords, Answer][] = [
       [hoursWords, { ...hours, facts: {}, tables: { months: { ...hours.tables.months, rows: [] } } }],
       [collectorWords, { ...collector, facts: {} }],
       [storeAnswerWords, { ...store, facts: {} }],
-    ] as const) {
+    ];
+    for (const [words, answer] of bare) {
       expect(told(words, answer)).toMatch(/^Stopped before /);
     }
   });
