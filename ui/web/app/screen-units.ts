@@ -53,3 +53,8 @@ export function quantityWords(key: string, value: number, units: Units): string 
 export function powerWords(value_W: number, units: Units): string {
   return bothPowers(Math.round(value_W), units);
 }
+
+/** A value in both its units breaks only between the two, however narrow its column. */
+export function unbroken(text: string): string {
+  return text.includes('(') ? text.replaceAll(' ', '\u00a0').replace('\u00a0(', ' (') : text;
+}

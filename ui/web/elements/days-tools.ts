@@ -31,6 +31,7 @@ export function toolsView({ window, whole, cursor_s, words, zoom }: ToolsOf): Te
     [daysWords.all, daysWords.all, () => whole],
   ];
   return html`<div class="days-tools" role="group" aria-label=${daysWords.toolbar}>
+    <h2 id="days-title">${daysWords.title}</h2>
     ${buttons.map(
       ([sign, name, next]) =>
         html`<button type="button" class="tool" aria-label=${name} title=${name} @click=${() => zoom(next())}>

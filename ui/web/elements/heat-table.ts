@@ -2,6 +2,7 @@
 import { html, type nothing, type TemplateResult } from 'lit';
 import { bothEnergies, heatWords, ledgerSideWords, type Units } from '../../words/index.ts';
 import type { HeatBalance, HeatFlow } from '../app/heat-flows.ts';
+import { unbroken } from '../app/screen-units.ts';
 
 /** A flow below this share of all heat is left out of the table, not out of the sums. */
 export const leastShare = 0.0005;
@@ -60,9 +61,4 @@ export function heatTable(balance: HeatBalance, units: Units): TemplateResult {
       ${group(ledgerSideWords.inside, [rows('inside')])}
     </table>
   </div>`;
-}
-
-/** Breaks only between the two units, however narrow the column. */
-function unbroken(text: string): string {
-  return text.replaceAll(' ', '\u00a0').replace('\u00a0(', ' (');
 }

@@ -1,6 +1,7 @@
 /** The values at the cursor. */
 import { html, type TemplateResult } from 'lit';
 import type { ReadoutGroup } from '../app/moments.ts';
+import { unbroken } from '../app/screen-units.ts';
 import { swatch } from './swatch.ts';
 
 export function readoutView(moment: string, groups: ReadoutGroup[]): TemplateResult {
@@ -13,7 +14,7 @@ export function readoutView(moment: string, groups: ReadoutGroup[]): TemplateRes
             (row) =>
               html`<div>
                 <dt>${row.swatch ? swatch(row.swatch) : ''}${row.label}</dt>
-                <dd>${row.text}</dd>
+                <dd>${unbroken(row.text)}</dd>
               </div>`,
           )}
         </dl>`,

@@ -139,7 +139,6 @@ export class TankfulDays extends LightElement {
     };
     return html`
       <section class="panel days" aria-labelledby="days-title">
-        <h2 id="days-title">${daysWords.title}</h2>
         ${toolsView(tools)}
         <div>
           ${readoutView(momentTitle(this.shown, at_s), readout(data, sample, this.units))}
