@@ -67,9 +67,9 @@ export class Collector {
     return curveAt(this.#plane, this.#air.hourAt(t), (t / 3600) % 1);
   }
 
-  /** Layer whose temperature the controller compares with. */
-  probe(store: Store): number {
-    return store.layerAt(this.coil.description.bottom_m);
+  /** Height whose temperature the controller compares with [m]: where its coil begins. */
+  get probe_m(): number {
+    return this.coil.description.bottom_m;
   }
 
   rates(t: number, y: number[], store: Store, out: number[]): void {

@@ -50,7 +50,7 @@ function engineWatches(plant: Plant): Watch[] {
   ];
   const { runs } = engine.description;
   if (runs.kind === 'call for heat') {
-    const probe = () => store.layer_C[store.layerAt(runs.probe_m)];
+    const probe = () => store.at_C(runs.probe_m);
     list.push(
       {
         armed: () => !engine.running && engine.mayRun,
@@ -78,7 +78,7 @@ function collectorWatches(plant: Plant): Watch[] {
   if (!collector) return [];
   const { description: d } = collector;
   const part = d.name;
-  const lead = (y: ArrayLike<number>) => collector.outlet_C(y) - store.layer_C[collector.probe(store)];
+  const lead = (y: ArrayLike<number>) => collector.outlet_C(y) - store.at_C(collector.probe_m);
   const top = () => store.layer_C[store.layers - 1];
   const log = (name: string, y: ArrayLike<number>): Happening => ({
     part,

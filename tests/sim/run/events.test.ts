@@ -44,8 +44,9 @@ describe('differential control', () => {
     }),
   );
   const { channel, layer } = reader(result);
-  // The coil's lowest turn, 5 cm up, lies in the second of 20 layers of 4 cm.
-  const lead = (t: number) => channel('collector_C', t) - layer(1, t);
+  // The coil's lowest turn, 5 cm up, lies three quarters of the way from the middle of the first of 20 layers to the second's.
+  const probe = (t: number) => 0.25 * layer(0, t) + 0.75 * layer(1, t);
+  const lead = (t: number) => channel('collector_C', t) - probe(t);
 
   it('switches on as the lead rises through its upper limit, and off as it falls through its lower', () => {
     const on = named(result, 'collector.pump.on');

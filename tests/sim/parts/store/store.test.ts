@@ -50,9 +50,13 @@ describe('a store', () => {
     expect(rig.store.energy(rig.y) / (mass * waterEnthalpy(63))).toBeCloseTo(1, 4);
   });
 
-  it('finds the layer at a height', () => {
-    const { store } = new StoreRig();
-    expect([0, 0.0799, 0.0801, 0.41, 0.7999, 5].map((z) => store.layerAt(z))).toEqual([0, 0, 1, 5, 9, 9]);
+  it('reads a height between the middles of layers', () => {
+    // Layers of 8 cm: middles at 4, 12, .. 76 cm.
+    const { store } = new StoreRig().set([20, 30, 40, 42, 44, 46, 48, 50, 60, 64]).rates();
+    const read = [0, 0.04, 0.08, 0.12, 0.7, 0.76, 0.8, 5].map((z) => store.at_C(z));
+    [20, 20, 25, 30, 61, 64, 64, 64].forEach((t, i) => {
+      expect(read[i]).toBeCloseTo(t, 6);
+    });
   });
 });
 
