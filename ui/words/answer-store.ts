@@ -11,11 +11,22 @@ function sentence({ facts }: Answer, say: Say): string {
   return `At its usual ${say.quantity(usual_C.value, 'temperature', 3)} the store cools by ${say.banded(drop_K)} a day${carries}${heat}.`;
 }
 
+/** Less than this share through the loops is not worth a word. */
+const LITTLE = 0.03;
+
 function reason({ limit, facts }: Answer, say: Say): string {
-  const { loss_W, vapour_share } = facts;
+  const { loss_W, vapour_share, loops_share } = facts;
   const lost = loss_W ? `: it loses ${say.banded(loss_W)}` : '';
   const vapour = vapour_share ? `, ${say.banded(vapour_share)} of that as vapour past the lid` : '';
-  return `${limit === 'store' ? 'The lid is the limit' : limitWords.insulation}${lost}${vapour}.`;
+  const loops =
+    loops_share && loops_share.value > LITTLE
+      ? `${vapour ? ' and ' : ', '}${say.banded(loops_share)} back through the coils’ loops, which check valves stop`
+      : '';
+  const whose: Partial<Record<Answer['limit'], string>> = {
+    store: 'The lid is the limit',
+    engine: 'The stopped engine’s loop is the limit',
+  };
+  return `${whose[limit] ?? limitWords.insulation}${lost}${vapour}${loops}.`;
 }
 
 function temperatures({ facts }: Answer, say: Say): string[] {
@@ -62,7 +73,9 @@ const found: ShownColumn[] = [
   {
     head: () => ['more foam', ''],
     cell: ({ foam_money }, say) =>
-      typeof foam_money === 'number' && foam_money !== 0 ? say.money(foam_money) : noNumber,
+      typeof foam_money === 'number' && foam_money !== 0
+        ? `${foam_money < 0 ? '-' : ''}${say.money(Math.abs(foam_money))}`
+        : noNumber,
   },
 ];
 const insulation: ShownColumn[] = [

@@ -16,13 +16,14 @@ function sentence({ facts }: Answer, say: Say): string {
 }
 
 function reason({ limit, facts }: Answer, say: Say): string {
-  if (limit === 'store') {
-    return `${limitWords.store}: for more than a day in the year the collector stands hot because the store is at its high limit.`;
-  }
+  const why =
+    limit === 'store'
+      ? `${limitWords.store}: for more than a day in the year the collector stands hot because the store is at its high limit.`
+      : `${limitWords.sun}.`;
   const knee = facts.stops_paying_m2
-    ? ` From ${say.quantity(facts.stops_paying_m2.value, 'area', 2)} on, more area brings less than half of what as much brought at first.`
-    : ' Up to three times its size, more area still brings more than half of what as much brought at first.';
-  return `${limitWords.sun}.${knee}`;
+    ? `From ${say.quantity(facts.stops_paying_m2.value, 'area', 2)} on, more area brings less than half of what as much brought at first.`
+    : 'Up to three times its size, more area still brings more than half of what as much brought at first.';
+  return `${why} ${knee}`;
 }
 
 function spared({ facts, taken = [] }: Answer, say: Say): string[] {

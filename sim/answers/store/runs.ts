@@ -5,6 +5,8 @@ import type { Job, JobDone } from '../job.ts';
 import { stretchEdits } from '../stretch.ts';
 
 const DAY = 86_400;
+/** Of water between 20 and 80 C [J/(kg K)], within 0.3 %. */
+const HEAT_CAPACITY = 4186;
 /** The file's own days, but no more. */
 const MOST_OWN_DAYS = 14;
 const CARRIED_DAYS = 8;
@@ -26,6 +28,8 @@ export interface Measured {
   /** At the usual temperature, in a day without draws, sun and engine [K]. */
   drop_K: number | null;
   loss_W: number | null;
+  /** Of that through walls, lid and surface, vapour included; the rest goes back through the coils' loops. */
+  skin_W: number | null;
   evaporated_kg: number | null;
   /** From full until the first draw runs cold [s]; null where it lasts longer than was tried. */
   carried_s: number | null;
@@ -111,10 +115,13 @@ export function measured(
   heat: JobDone | null,
 ): Measured {
   const end_C = cool?.figures.store_mean_C_end ?? null;
+  const drop_K = end_C === null ? null : usual_C - end_C;
+  const mass_kg = cool?.figures.store_mass_kg ?? null;
   const heated_s = heat?.figures.engine_s ?? null;
   return {
-    drop_K: end_C === null ? null : usual_C - end_C,
-    loss_W: cool ? (cool.figures.loss_J ?? 0) / DAY : null,
+    drop_K,
+    loss_W: drop_K === null || mass_kg === null ? null : (mass_kg * HEAT_CAPACITY * drop_K) / DAY,
+    skin_W: cool ? (cool.figures.loss_J ?? 0) / DAY : null,
     evaporated_kg: cool?.figures.evaporated_kg ?? null,
     carried_s: carry?.figures.first_cold_s ?? null,
     heat_up_s: heated_s !== null && heated_s < HEAT_UP_DAYS * DAY - 1 ? heated_s : null,

@@ -66,7 +66,7 @@ export async function storeAnswer(question: StoreQuestion): Promise<Answer> {
     key: 'store',
     facts: bands.facts,
     headline: 'drop_K',
-    limit: limitOf(bands.facts.vapour_share?.value ?? 0),
+    limit: limitOf(bands.facts.vapour_share?.value ?? 0, bands.facts.loops_share?.value ?? 0),
     tables: storeTables(plant, told),
     curves: storeCurves(plant, told),
     levers: bands.levers('drop_K'),
@@ -110,7 +110,7 @@ async function measureAll(
 }
 
 function factsOf(found: Measured, at: Temperatures): Facts {
-  const { drop_K, loss_W, carried_s, heat_up_s } = found;
+  const { drop_K, loss_W, skin_W, carried_s, heat_up_s } = found;
   const vapour_J = evaporativeHeat(found.evaporated_kg ?? 0, at.usual_C);
   return {
     drop_K,
@@ -118,6 +118,7 @@ function factsOf(found: Measured, at: Temperatures): Facts {
     carried_s,
     heat_up_s,
     vapour_share: loss_W !== null && loss_W > 0 ? Math.min(1, vapour_J / (loss_W * DAY)) : null,
+    loops_share: loss_W !== null && loss_W > 0 ? 1 - Math.min(1, (skin_W ?? 0) / loss_W) : null,
     ...at,
   };
 }
@@ -130,13 +131,15 @@ function kindsOf(base: Facts, finer: Facts): Record<string, FactKind> {
     carried_s: { dimension: 'time', least: 0, numerical: numerical('carried_s') },
     heat_up_s: { dimension: 'time', least: 0, numerical: numerical('heat_up_s') },
     vapour_share: { dimension: 'share', least: 0, greatest: 1 },
+    loops_share: { dimension: 'share', least: 0, greatest: 1 },
     usual_C: { dimension: 'temperature' },
     full_C: { dimension: 'temperature' },
     fresh_C: { dimension: 'temperature' },
   };
 }
 
-/** More than half of it goes with the vapour: the lid, which is the store's, comes before the foam. */
-function limitOf(vapour_share: number): Limit {
+/** Where more than half goes with the vapour the lid comes before the foam; where it goes back to the engine, a valve. */
+function limitOf(vapour_share: number, loops_share: number): Limit {
+  if (loops_share > 0.5) return 'engine';
   return vapour_share > 0.5 ? 'store' : 'insulation';
 }

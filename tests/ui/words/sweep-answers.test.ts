@@ -97,6 +97,14 @@ describe('the store in words', () => {
     );
   });
 
+  it('name the loops where they take a share, and blame them where they take most', () => {
+    const loops_share: Banded = { value: 0.6, low: 0.5, high: 0.7, numerical: 0, dimension: 'share' };
+    const answer: Answer = { ...store, limit: 'engine', facts: { ...store.facts, loops_share } };
+    expect(storeAnswerWords.reason(answer, si)).toMatch(
+      /^The stopped engine’s loop is the limit: .* and 60 % \(50 to 70 %\) back through the coils’ loops/,
+    );
+  });
+
   it('blame the lid where most goes with the vapour', () => {
     expect(told(storeAnswerWords, { ...store, limit: 'store' })).toContain('The lid is the limit: it loses');
   });
