@@ -5,7 +5,7 @@ export { chargingAnswer } from './answers/coil/charging-answer.ts';
 export { coilAnswer } from './answers/coil/coil-answer.ts';
 export { type Edit, edited } from './answers/edit.ts';
 export { type EstimateError, estimate, estimateError, forEstimate } from './answers/estimate.ts';
-export { type HoursQuestion, hoursAnswer } from './answers/hours/hours-answer.ts';
+export { hoursAnswer } from './answers/hours/hours-answer.ts';
 export { type DoJobs, doHere, doJob, type Job, type JobResult, jobByDays } from './answers/job.ts';
 export {
   ADDABLE,
@@ -19,13 +19,12 @@ export {
 export {
   type RangeAnswer,
   type RangePoint,
-  type RangeQuestion,
   rangeAnswer,
 } from './answers/range/range.ts';
 export * from './answers/section/index.ts';
 export { showersAnswer } from './answers/showers/showers-answer.ts';
-export { type StoreQuestion, storeAnswer } from './answers/store/store-answer.ts';
-export { type CollectorQuestion, collectorAnswer } from './answers/sun/collector-answer.ts';
+export { storeAnswer } from './answers/store/store-answer.ts';
+export { collectorAnswer } from './answers/sun/collector-answer.ts';
 export { IntegrationError } from './numerics/integrator.ts';
 export type { PlantDescription } from './parts/description.ts';
 export * from './quantity/index.ts';

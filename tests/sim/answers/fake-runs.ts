@@ -22,7 +22,7 @@ const clock_h = (text: string) => {
   return hours + minutes / 60;
 };
 
-export function askedOf({ edits }: Job): Asked {
+function askedOf({ edits }: Job): Asked {
   const [month, dayOfMonth] = String(edit(edits, 'run.from') ?? '01-01')
     .split('-')
     .map(Number);
