@@ -34,9 +34,4 @@ export class Sweep {
       return null;
     });
   }
-
-  /** Runs that were planned and turned out not to be needed. */
-  spare(runs: number): void {
-    this.#planned = Math.max(this.#done, this.#planned - runs);
-  }
 }

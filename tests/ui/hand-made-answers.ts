@@ -73,7 +73,14 @@ export const hours: Answer = {
     },
   ],
   cautions: ['carbon_monoxide'],
-  taken: ['typical_weeks', 'level_kept', 'no_backup', 'worst_month_bands', 'charging_hours'],
+  taken: [
+    'span_from_start',
+    'typical_weeks',
+    'level_kept',
+    'no_backup',
+    'worst_month_bands',
+    'charging_hours',
+  ],
 };
 
 export const collector: Answer = {
@@ -82,6 +89,7 @@ export const collector: Answer = {
     heat_J: banded('energy', kWh, 1324, 720, 1926),
     share: banded('share', 0.01, 20.2, 8.9, 35.8),
     dull_day_J: banded('energy', kWh, 0.78, 0.43, 1.14),
+    dull_from_day: banded('count', 1, 345),
     spared_s: banded('time', hour, 311.5, 169.6, 453.5),
     spared_beyond_s: banded('time', hour, 167, 90.9, 243.2),
     spared_fuel_m3: banded('volume', 1e-3, 460, 250, 670),

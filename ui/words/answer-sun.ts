@@ -1,17 +1,18 @@
 /** Words of the collector. */
 import type { Answer } from '../../sim/index.ts';
 import { type AnswerWords, counted, limitWords, numberColumn, type ShownColumn } from './answers.ts';
-import { monthNames } from './dates.ts';
+import { dateWords, monthNames } from './dates.ts';
 import { bandedHours, hoursColumn } from './hours-text.ts';
 import { noNumber, type Say } from './say.ts';
 
 const DAY_S = 86_400;
 
 function sentence({ facts }: Answer, say: Say): string {
-  const { heat_J, share, dull_day_J, area_m2 } = facts;
+  const { heat_J, share, dull_day_J, dull_from_day, area_m2 } = facts;
   if (!heat_J || !area_m2) return 'Stopped before the present collector’s year was over.';
   const part = share ? `, ${say.banded(share)} of the heat put into the store` : '';
-  const dull = dull_day_J ? `; in the dullest week ${say.banded(dull_day_J)} a day` : '';
+  const from = dull_from_day ? `, from ${dateWords(dull_from_day.value)} on,` : '';
+  const dull = dull_day_J ? `; in the dullest week${from} ${say.banded(dull_day_J)} a day` : '';
   return `${say.quantity(area_m2.value, 'area')} of collector bring ${say.banded(heat_J)} a year${part}${dull}.`;
 }
 

@@ -95,6 +95,9 @@ export const takenWords: Record<string, string> = {
     'What the engine is spared is the difference of the hours that keep the showers warm (tankful hours), without and with the collector.',
   spared_by_calls: 'The engine is called for heat: what it is spared is what it ran less over the year.',
   no_engine: 'There is no engine to spare.',
+  nobody_draws: 'Nobody draws: a timetable that heats for nobody is spared nothing.',
+  span_from_start: 'The engine runs once a day, from the hour at which the timetable in the file begins.',
+  span_before_evening: 'The engine runs once a day and is done before the evening’s first shower.',
   coil_as_it_is: 'The collector’s coil stays as it is at every size.',
   at_usual: 'Degrees a day are lost with nobody drawing, the engine standing and the collector dark.',
   carried_from_full:

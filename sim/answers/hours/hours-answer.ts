@@ -37,7 +37,8 @@ export async function hoursAnswer(question: HoursQuestion): Promise<Answer> {
   const known = months.filter((month) => month !== null);
   const worst = worstOf(known);
   if (!worst && !sweep.stopped) throw new RangeError([...sweep.problems].join('\n'));
-  const taken = ['typical_weeks', 'level_kept', 'no_backup', 'worst_month_bands'];
+  const span = 'from_s' in plan ? 'span_from_start' : 'span_before_evening';
+  const taken = [span, 'typical_weeks', 'level_kept', 'no_backup', 'worst_month_bands'];
   const answer: Answer = {
     key: 'hours',
     ...(worst

@@ -39,7 +39,7 @@ export async function collectorAnswer(question: CollectorQuestion): Promise<Answ
   const collector = collectorOf(plant);
   const sizes = sizesAround(collector, question.scenario);
   const doubts = doubtsOf(filled, movesHeat, question.marks);
-  const timetable = plant.engine?.runs.kind === 'timetable' && (plant.taps?.draws.length ?? 0) > 0;
+  const timetable = sparedHow(plant) === 'spared_by_hours';
   const planned =
     2 * sizes.length -
     1 +
@@ -75,14 +75,16 @@ export async function collectorAnswer(question: CollectorQuestion): Promise<Answ
     curves: sunCurves(found),
     levers: bands.levers('heat_J'),
     cautions: cautionsOf(plant, found),
-    taken: [
-      'level_kept',
-      'four_stretches',
-      timetable ? 'spared_by_hours' : plant.engine ? 'spared_by_calls' : 'no_engine',
-      'coil_as_it_is',
-    ],
+    taken: ['level_kept', 'four_stretches', sparedHow(plant), 'coil_as_it_is'],
   };
   return sweep.stopped ? { ...answer, stopped: true } : answer;
+}
+
+/** By what the engine's saving is told, as a key of what is taken for granted. */
+function sparedHow({ engine, taps }: PlantDescription): string {
+  if (!engine) return 'no_engine';
+  if (engine.runs.kind !== 'timetable') return 'spared_by_calls';
+  return (taps?.draws.length ?? 0) > 0 ? 'spared_by_hours' : 'nobody_draws';
 }
 
 /** The present size first: it is what somebody who stops early wants to keep. */
@@ -106,7 +108,7 @@ async function findAll(
   });
   const away = await away3(sweep, plant, done[0]);
   const need_s = timetable && plant.engine ? await needBySize(sweep, plant, plant.engine, sizes) : null;
-  return { runs, need_s, away };
+  return { runs, need_s, dull_day: dull, away };
 }
 
 /** Nobody home in the month when the sun stands highest, from the temperature the store then has. */

@@ -17,6 +17,8 @@ export interface Found {
   runs: SizeRun[];
   /** Time a day that keeps the showers warm, by size and month, where the engine has a timetable; else null. */
   need_s: (number | null | undefined)[][] | null;
+  /** First day of the dullest week [day of the year, 0 = 1 January]. */
+  dull_day: number;
   /** Nobody home: as it is, with the high limit failing, with the pump dead. */
   away: Record<'none' | 'limit' | 'pump', JobDone | null>;
 }
@@ -36,6 +38,8 @@ export interface Spared {
 export function sparedBy(plant: PlantDescription, found: Found, index: number, month?: number): Spared {
   const { engine, backup, prices } = plant;
   const none = { engine_s: null, beyond_s: null, fuel_m3: null, money: null, beyond_money: null };
+  // A timetable that heats for nobody's draws goes on as it did.
+  if (engine?.runs.kind === 'timetable' && !found.need_s) return none;
   if (engine) {
     const [engine_s, beyond_s] = [0, chargingTime(engine)].map((charging_s) =>
       timeSpared(found, index, charging_s, month),
@@ -121,6 +125,7 @@ export function factsOf(
     heat_J: times(heat_J),
     share: figures?.solar_share == null ? null : (figures.solar_share * share(seasons)) / share(base),
     dull_day_J: run.dull ? times((run.dull.solar_heat_J ?? 0) / 7) : null,
+    dull_from_day: found.dull_day,
     spared_s: times(spared.engine_s),
     spared_beyond_s: times(spared.beyond_s),
     spared_fuel_m3: times(spared.fuel_m3),
@@ -147,6 +152,7 @@ export function kindsOf(facts: Facts, error: number): Record<string, FactKind> {
     heat_J: { dimension: 'energy', numerical: of('heat_J') },
     share: { dimension: 'share', least: 0, greatest: 1, numerical: of('share') },
     dull_day_J: { dimension: 'energy', numerical: of('dull_day_J') },
+    dull_from_day: { dimension: 'count' },
     spared_s: { dimension: 'time', least: 0 },
     spared_beyond_s: { dimension: 'time', least: 0 },
     spared_fuel_m3: { dimension: 'volume', least: 0 },

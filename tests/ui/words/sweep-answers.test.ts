@@ -56,7 +56,7 @@ describe('the sun in words', () => {
   it('say the year, what it spares, when it pays, and what nobody home comes to', () => {
     expect(told(collectorWords, collector, si)).toBe(
       [
-        '3.2 m² of collector bring 1300 kWh (700 to 1900 kWh) a year, 20 % (9 to 36 %) of the heat put into the store; in the dullest week 800 Wh (400 to 1100 Wh) a day.',
+        '3.2 m² of collector bring 1300 kWh (700 to 1900 kWh) a year, 20 % (9 to 36 %) of the heat put into the store; in the dullest week, from Dec 12 on, 800 Wh (400 to 1100 Wh) a day.',
         'The sun is the limit. From 6.7 m² on, more area brings less than half of what as much brought at first.',
         'Against no collector it spares a year 310 h (170 to 450 h) of engine, 460 L (250 to 670 L) of fuel, $550 ($240 to $930); it pays for itself in 1.4 (0.6 to 2.8) years, if the engine then runs only as long as warm showers need it.',
         'If charging runs the engine by its timetable anyway, 170 h (90 to 240 h) of that are spared, and it takes 2.7 (1.1 to 5.1) years.',
