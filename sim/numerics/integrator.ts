@@ -42,6 +42,13 @@ export interface Step {
 
 /** Longest step when nothing else bounds it [s]. */
 const LONGEST_STEP = 3600;
+/**
+ * Columns of the extrapolation, by tolerance. A step that fast loops keep short gains nothing from a high order: with
+ * three columns four weeks of the demo at 1e-4 cost 55,000 evaluations and p99 0.012 K, with nine 66,000 and 0.033 K.
+ */
+const FEW_COLUMNS = 3;
+const MOST_COLUMNS = 9;
+const FINE = 1e-5;
 /** Solver steps in one span; a span is at most a day, so this is never reached by a sound run. */
 const MOST_STEPS = 100_000;
 
@@ -81,6 +88,7 @@ export class Integrator {
       denseOutput: false,
       maxSteps: MOST_STEPS,
       maxStepSize: LONGEST_STEP,
+      maxExtrapolationColumns: tolerance < FINE ? MOST_COLUMNS : FEW_COLUMNS,
       relativeTolerance: equations.absoluteTolerance.map((_, i) => tolerance / sharpness(i)),
       absoluteTolerance: equations.absoluteTolerance.map((a, i) =>
         Number.isFinite(a) ? a / sharpness(i) : 1e300,
