@@ -155,7 +155,7 @@ export function plotHeight({ height, top, bottom }: Frame): number {
 }
 
 /** Level lines with their values at the left. */
-export function valueAxis(frame: Frame, y: Scale, ticks: number[], words: (value: number) => string): string {
+function valueAxis(frame: Frame, y: Scale, ticks: number[], words: (value: number) => string): string {
   const parts = ticks.map((value) => {
     const at = y(value);
     return (

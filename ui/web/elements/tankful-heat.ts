@@ -87,7 +87,7 @@ export class TankfulHeat extends LightElement {
   }
 
   private spans(): TemplateResult {
-    return html`<fieldset class="units">
+    return html`<fieldset class="heat-span">
       <legend class="unseen">${heatWords.span}</legend>
       ${[false, true].map(
         (whole) =>
