@@ -307,11 +307,19 @@ describe('colours', () => {
   });
 });
 
+/** The room may be filled only once it is near. */
+async function openHeat() {
+  const visited = await openDays();
+  await visited.page.locator('#heat').scrollIntoViewIfNeeded();
+  await visited.page.waitForSelector('tankful-heat svg .flow');
+  return visited;
+}
+
 describe('where the heat goes', () => {
   const numbers = (text: string) => [...text.matchAll(/([\d.]+)\s%/g)].map(([, number]) => Number(number));
 
   it('draws the flows to scale and tells the same in a table that closes', async () => {
-    const { page } = await openDays();
+    const { page } = await openHeat();
     expect(await page.locator('tankful-heat svg .flow').count()).toBeGreaterThan(5);
     expect(await page.innerText('.heat-table .residual')).toMatch(/under 0\.01 %/);
     const totals = await page.locator('.heat-table .total').allInnerTexts();
@@ -334,7 +342,7 @@ describe('where the heat goes', () => {
   });
 
   it('is of the span shown in Days, or of the whole run', async () => {
-    const { page } = await openDays();
+    const { page } = await openHeat();
     const whole = await page.innerText('.heat-table .total');
     await zoomTo(page, 24 * hour_s, 36 * hour_s);
     await page.waitForFunction(
