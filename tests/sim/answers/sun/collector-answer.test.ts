@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { awayJob, daysToBoil, yearJob } from '../../../../sim/answers/sun/runs.ts';
+import { awayJob, daysToBoil, lastPart, weekJob, yearJob } from '../../../../sim/answers/sun/runs.ts';
 import { collectorAnswer, type DoJobs, doJob } from '../../../../sim/index.ts';
 import { type Asked, fakeRuns } from '../fake-runs.ts';
 import { edit, sunnyScenario } from '../small.ts';
@@ -156,6 +156,22 @@ describe('the runs behind it', () => {
     const sum = done.parts.reduce((total, { figures }) => total + (figures.solar_heat_J ?? 0), 0);
     expect(sum / (done.figures.solar_heat_J ?? 0)).toBeCloseTo(1, 9);
   }, 60_000);
+
+  it('bring more heat with more area, in a dull week and a bright one', () => {
+    const scenario = sunnyScenario();
+    for (const from_day of [10, 180]) {
+      const heats = [0.5, 1, 2, 4].map((area) => {
+        const done = doJob(
+          scenario,
+          weekJob(from_day, [{ path: 'collector.size.area', value: `${area} m2` }]),
+          {},
+        );
+        if (!done.ok) throw new Error(done.problem);
+        return lastPart(done).solar_heat_J ?? Number.NaN;
+      });
+      expect(heats.every((heat, i) => heat > (i === 0 ? 0 : heats[i - 1]))).toBe(true);
+    }
+  }, 30_000);
 
   it('boil sooner without the high limit, and leave the store alone with the pump dead', () => {
     const scenario = sunnyScenario({
