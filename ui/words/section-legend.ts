@@ -38,7 +38,7 @@ export function storeLine({ shape, wall, liner }: Store, units: Units): string {
   return `${inside}; ${tape(wall.thickness_m)} ${wall.material}${lined}`;
 }
 
-export function sheetsLine(sheets: Store['insulation']['sides'], units: Units): string {
+function sheetsLine(sheets: Store['insulation']['sides'], units: Units): string {
   if (sheets.length === 0) return 'bare';
   const all = sheets.map(({ material, thickness_m }) => `${tapeText(thickness_m, units)} of ${material}`);
   const resistance = sheets.reduce((sum, sheet) => sum + sheet.resistance_m2K_W, 0);

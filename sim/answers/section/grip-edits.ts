@@ -53,7 +53,7 @@ function coilEdits(
 }
 
 /** The word whose usual gap between turns [m] is nearest. */
-export function spacingFor(gap_m: number): keyof typeof CLEAR_M {
+function spacingFor(gap_m: number): keyof typeof CLEAR_M {
   const words = Object.keys(CLEAR_M) as (keyof typeof CLEAR_M)[];
   const off = (word: keyof typeof CLEAR_M) => Math.abs(CLEAR_M[word] - gap_m);
   return words.reduce((best, word) => (off(word) < off(best) ? word : best));
@@ -107,7 +107,7 @@ function scaledLabel(sheet: WallLayer, value_m: number, system: UnitSystem): str
 }
 
 /** A length [m] as a tape shows it, or in whole millimetres. */
-export function lengthText(value_m: number, system: UnitSystem): string {
+function lengthText(value_m: number, system: UnitSystem): string {
   return system === 'SI' ? `${Math.round(value_m * 1000)} mm` : formatTape(value_m);
 }
 

@@ -10,4 +10,4 @@ export {
 } from './facts.ts';
 export { gripEdits } from './grip-edits.ts';
 export { type Face, type Grip, type GripRange, gripRange, gripsOf, moved } from './grips.ts';
-export { type Crossing, crossingsOf, type Misfit, misfitOf, windingTurns, woundTop } from './turns.ts';
+export { crossingsOf, type Misfit, misfitOf, windingTurns, woundTop } from './turns.ts';

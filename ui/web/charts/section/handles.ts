@@ -56,7 +56,7 @@ export function handlesOf(frame: SectionFrame, facts: SectionFacts, units: Units
   }));
 }
 
-export function gripKey(grip: Grip): string {
+function gripKey(grip: Grip): string {
   if (grip.what === 'coil') return `coil-${grip.coil}-${grip.end}`;
   return grip.what === 'sheet' ? `sheet-${grip.face}` : grip.what;
 }
