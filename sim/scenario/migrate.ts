@@ -1,7 +1,7 @@
 /** The version gate: what a file is, before its fields are looked at. */
 import { SCENARIO_FORMAT, SCENARIO_VERSION } from './fields/index.ts';
-import { valueAt } from './issues.ts';
 import { describeValue, type Problem } from './problem.ts';
+import { valueAt } from './value-at.ts';
 
 type JsonObject = Record<string, unknown>;
 /** Turns a file of one version into the next; gets a copy it may change. */

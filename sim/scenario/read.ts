@@ -1,16 +1,15 @@
 /** From JSON to a checked plant: the one way in for file, page, share link and terminal. */
 import type { PlantDescription } from '../parts/description.ts';
 import type { WeatherFiles } from './build/weather-file.ts';
+import { problemsOf } from './check.ts';
 import { Desk } from './desk.ts';
 import type { Field } from './field.ts';
 import { scenario } from './fields/index.ts';
 import { type FilledDefault, fillField } from './fill.ts';
-import { problemsOf } from './issues.ts';
 import { parseJsonText } from './json-text.ts';
 import { migrate } from './migrate.ts';
 import { plantFrom, type Sections } from './plant.ts';
 import type { Note, Problem } from './problem.ts';
-import { scenarioSchema } from './scenario-schema.ts';
 import type { Sketch } from './sketch.ts';
 
 export interface ReadContext {
@@ -29,10 +28,11 @@ const MOST_PROBLEMS = 100;
 export function readScenario(json: unknown, context: ReadContext = {}): ReadScenario {
   const migrated = migrate(json);
   if (!migrated.ok) return migrated;
-  const checked = scenarioSchema().safeParse(migrated.json);
-  const problems = checked.success ? [] : problemsOf(checked.error.issues, scenario, migrated.json);
+  // The gate before has read the version, which is no field.
+  const { version: _, ...file } = migrated.json;
+  const problems = problemsOf(scenario, file);
   // What failed the schema may be no JSON at all, and gives no plant to tell of in anyone's units.
-  const desk = new Desk(checked.success ? systemOf(migrated.json) : 'SI');
+  const desk = new Desk(problems.length === 0 ? systemOf(migrated.json) : 'SI');
   const { plant, sketch } = plantFrom(
     desk,
     soundSections(migrated.json, problems, desk.filled),

@@ -1,4 +1,4 @@
-/** The whole file's schema: for the reader, and as JSON Schema for editors. */
+/** The whole file's schema, as JSON Schema for editors. Reading a file needs no more than the catalogue: `check.ts`. */
 import * as z from 'zod/mini';
 import { SCENARIO_VERSION, scenario } from './fields/index.ts';
 import { shapeOf } from './schema.ts';

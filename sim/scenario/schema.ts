@@ -1,14 +1,6 @@
-/** The field catalogue as a zod schema: checks a file's structure and every text in it, all problems at once. */
+/** The field catalogue's structure as a zod schema, from which the JSON Schema is made. Texts are any text to it. */
 import * as z from 'zod/mini';
 import type { Field, Fields } from './field.ts';
-import { readText, type TextualField } from './read-field.ts';
-
-/** What a text's own reader said, carried through zod's list of issues. */
-export interface TextIssue {
-  expected: string;
-  got: string;
-  fix: string;
-}
 
 /** The schema of one field, without regard to whether it may be left out. */
 export function schemaOf(field: Field): z.ZodMiniType {
@@ -20,7 +12,7 @@ function bareSchema(field: Field): z.ZodMiniType {
     case 'quantity':
     case 'days':
     case 'date':
-      return textual(field);
+      return z.string();
     case 'number': {
       const range = [z.minimum(field.range[0]), z.maximum(field.range[1])];
       return (field.whole ? z.int() : z.number()).check(...range);
@@ -42,19 +34,6 @@ function bareSchema(field: Field): z.ZodMiniType {
       return z.discriminatedUnion(field.by, cases as unknown as [z.ZodMiniObject, ...z.ZodMiniObject[]]);
     }
   }
-}
-
-function textual(field: TextualField): z.ZodMiniType {
-  return z.string().check((context) => {
-    const read = readText(field, context.value);
-    if (read.ok) return;
-    const { expected, got, fix } = read;
-    context.issues.push({
-      code: 'custom',
-      input: context.value,
-      params: { expected, got, fix } satisfies TextIssue,
-    });
-  });
 }
 
 export function shapeOf(fields: Fields): Record<string, z.ZodMiniType> {

@@ -4,8 +4,8 @@
  */
 import type { Field, Fields } from '../field.ts';
 import type { FilledDefault } from '../fill.ts';
-import { valueAt } from '../issues.ts';
 import { pathSteps, pathText } from '../problem.ts';
+import { valueAt } from '../value-at.ts';
 import { exampleOf } from './example.ts';
 import { itemsOf, type Place, placeAt, placeBelow, standing, type Told, toldBy, wholeFile } from './place.ts';
 

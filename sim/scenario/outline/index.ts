@@ -1,5 +1,5 @@
 /** A part of a file as a tree to fill in, and the edits that filling in makes. */
-export { valueAt } from '../issues.ts';
+export { valueAt } from '../value-at.ts';
 export { adding, type Changes, deciding, describing, entering, removing } from './changes.ts';
 export { exampleOf } from './example.ts';
 export {

@@ -11,8 +11,8 @@ import type {
   VariantsField,
 } from '../field.ts';
 import type { FilledDefault } from '../fill.ts';
-import { valueAt } from '../issues.ts';
 import { pathSteps, pathText } from '../problem.ts';
+import { valueAt } from '../value-at.ts';
 import {
   type Assumed,
   itemsOf,

@@ -2,8 +2,8 @@
 import type { Band, Field, Grade, GroupField } from '../field.ts';
 import { scenario } from '../fields/index.ts';
 import type { FilledDefault } from '../fill.ts';
-import { valueAt } from '../issues.ts';
 import { pathText } from '../problem.ts';
+import { valueAt } from '../value-at.ts';
 
 /** What is taken where the file is silent. */
 export interface Assumed {

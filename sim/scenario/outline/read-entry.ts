@@ -1,7 +1,7 @@
 /** Reads what was typed into one entry, strictly, and says what is wrong in the house's shape. */
 import { quote, type Reading } from '../calendar.ts';
+import { expectation } from '../expectation.ts';
 import type { DayOfYear } from '../field.ts';
-import { expectation } from '../issues.ts';
 import { readText } from '../read-field.ts';
 import type { EntryField } from './outline.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { describeDefaults, fieldEntries } from '../../../sim/scenario/index.ts';
+import { problemsOf } from '../../../sim/scenario/check.ts';
+import { describeDefaults, fieldEntries, problemLine } from '../../../sim/scenario/index.ts';
 import { readText } from '../../../sim/scenario/read-field.ts';
-import { schemaOf } from '../../../sim/scenario/schema.ts';
 
 const entries = fieldEntries();
 const quantities = entries.flatMap(({ path, field }) => (field.kind === 'quantity' ? [{ path, field }] : []));
@@ -33,8 +33,7 @@ describe('the catalogue', () => {
   it('reads every default it names', () => {
     const wrong = entries.flatMap(({ path, field }) => {
       if (field.presence.need !== 'default') return [];
-      const checked = schemaOf(field).safeParse(field.presence.value);
-      return checked.success ? [] : [`${path}: ${JSON.stringify(checked.error.issues)}`];
+      return problemsOf(field, field.presence.value).map((problem) => `${path}: ${problemLine(problem)}`);
     });
     expect(wrong).toEqual([]);
   });

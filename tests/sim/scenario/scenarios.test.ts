@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { PlantDescription } from '../../../sim/parts/description.ts';
+import { fieldAt } from '../../../sim/scenario/expectation.ts';
 import { scenario } from '../../../sim/scenario/fields/index.ts';
 import { parseScenarioText, readScenario } from '../../../sim/scenario/index.ts';
-import { fieldAt } from '../../../sim/scenario/issues.ts';
 import { frozen, soundFiles, textOf, withValue } from './files.ts';
 
 function read(json: unknown) {

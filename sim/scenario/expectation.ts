@@ -1,46 +1,9 @@
-/** Turns zod's issues into problems in the house's shape, by looking up the field each path leads to. */
-import type * as z from 'zod/mini';
+/** What a field wants, in words, and the field that a path leads to. */
 import { parseQuantity } from '../quantity/index.ts';
 import { quote } from './calendar.ts';
-import type { Field, GroupField } from './field.ts';
+import type { Field } from './field.ts';
 import { nearestWord } from './nearest.ts';
-import { describeValue, type Problem, pathText } from './problem.ts';
-import type { TextIssue } from './schema.ts';
-
-type Issue = z.core.$ZodIssue;
-
-/** All problems, one per wrong value, one per unknown key. */
-export function problemsOf(issues: readonly Issue[], root: GroupField, json: unknown): Problem[] {
-  const problems = issues.flatMap((issue) => {
-    if (issue.code !== 'unrecognized_keys') return [problemOf(issue, root, json)];
-    return issue.keys.map((key) => unknownKey(issue.path, key, root, json));
-  });
-  // A number can be both too large and not whole: the field's expectation says both at once.
-  const seen = new Set<string>();
-  return problems.filter(({ path }) => !seen.has(path) && seen.add(path));
-}
-
-function problemOf(issue: Issue, root: GroupField, json: unknown): Problem {
-  const path = pathText(issue.path);
-  const value = valueAt(json, issue.path);
-  if (issue.code === 'custom') return { path, ...(issue.params as TextIssue) };
-  const field = fieldAt(root, issue.path, json);
-  if (field === null)
-    throw new Error(`scenario.issues - expected a field at ${path} - got none - report this`);
-  const { expected, fix } = expectation(field, value);
-  return { path, expected, got: describeValue(value), fix };
-}
-
-function unknownKey(steps: readonly PropertyKey[], key: string, root: GroupField, json: unknown): Problem {
-  const known = keysAt(root, steps, json);
-  const near = nearestWord(key, known);
-  return {
-    path: pathText([...steps, key]),
-    expected: `one of ${known.join(', ')}`,
-    got: `the unknown name ${quote(key)}`,
-    fix: near ? `did you mean "${near}"?` : 'remove it, or move it where it belongs',
-  };
-}
+import { valueAt } from './value-at.ts';
 
 /** What a field wants, in words, for a value that is of the wrong kind, out of range or missing. */
 export function expectation(field: Field | Discriminator, value: unknown): { expected: string; fix: string } {
@@ -145,25 +108,4 @@ export function fieldAt(
     value = valueAt(value, [step]);
   }
   return field;
-}
-
-function keysAt(root: GroupField, steps: readonly PropertyKey[], json: unknown): string[] {
-  const field = fieldAt(root, steps, json);
-  if (field?.kind === 'group') return Object.keys(field.fields);
-  if (field?.kind !== 'variants') return [];
-  const word = valueAt(json, [...steps, field.by]);
-  return [
-    field.by,
-    ...(typeof word === 'string' && Object.hasOwn(field.cases, word) ? Object.keys(field.cases[word]) : []),
-  ];
-}
-
-/** What stands in the file at a path; own keys only, so that no inherited name is found. */
-export function valueAt(json: unknown, steps: readonly PropertyKey[]): unknown {
-  let value = json;
-  for (const step of steps) {
-    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, step)) return undefined;
-    value = (value as Record<PropertyKey, unknown>)[step];
-  }
-  return value;
 }
