@@ -7,7 +7,7 @@ import {
   windingTurns,
   woundTop,
 } from '../../sim/index.ts';
-import { misfitFix, misfitText, tapeText } from './section.ts';
+import { coilLetter, misfitFix, misfitText, tapeText } from './section.ts';
 import { quantityText, type Units } from './units.ts';
 
 export interface LegendLine {
@@ -80,7 +80,7 @@ export function probeLine(
 /** Lines on the coils, each with what does not fit about it. */
 export function coilLines({ store, coils }: SectionFacts, units: Units): LegendLine[] {
   return coils.flatMap((coil, i) => {
-    const mark = String.fromCharCode(65 + i);
+    const mark = coilLetter(i);
     const line: LegendLine = { mark, title: `Coil ${coil.name}`, text: coilLine(coil, units) };
     const misfit = misfitText(coil, store);
     if (misfit === null) return [line];

@@ -31,6 +31,11 @@ export function tapeText(value_m: number, units: Units): string {
   return systemOf(units, 'length') === 'US' ? formatTape(value_m) : `${Math.round(value_m * 1000)} mm`;
 }
 
+/** Letters that tell coils apart in drawing and words. */
+export function coilLetter(index: number): string {
+  return String.fromCharCode(65 + index);
+}
+
 /** Turns to the nearest tenth. */
 function turnsText(turns: number): string {
   return `${Math.round(turns * 10) / 10} ${Math.round(turns * 10) === 10 ? 'turn' : 'turns'}`;

@@ -6,16 +6,12 @@ import {
   type SketchedCoil,
   woundTop,
 } from '../../../../sim/index.ts';
+import { coilLetter } from '../../../words/index.ts';
 import { label, px, tag } from '../svg.ts';
 import { type SectionFrame, xAt, yAt } from './frame.ts';
 import { userOf } from './loops.ts';
 
 type Store = SectionFacts['store'];
-
-/** Letters that tell coils apart in drawing and legend. */
-export function coilLetter(index: number): string {
-  return String.fromCharCode(65 + index);
-}
 
 /** Tube too thin to be seen is still drawn this large [px]. */
 const SMALLEST_RADIUS = 1.1;

@@ -1,8 +1,8 @@
 /** The machines outside with their pipes, as a plan above the store: columns of machines, lanes, risers. */
 import type { SectionFacts } from '../../../../sim/index.ts';
-import { machineFacts, machineName, sectionWords, type Units } from '../../../words/index.ts';
+import { coilLetter, machineFacts, machineName, sectionWords, type Units } from '../../../words/index.ts';
 import { label, px, tag } from '../svg.ts';
-import { coilLetter, letterTag } from './coil-drawing.ts';
+import { letterTag } from './coil-drawing.ts';
 import { isNarrow, type SectionFrame } from './frame.ts';
 import { type Loop, loopsOf } from './loops.ts';
 import { picture } from './pictures.ts';

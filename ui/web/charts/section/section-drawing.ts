@@ -1,6 +1,7 @@
 /** The whole drawing: store and coils to one scale, rulers, temperatures by height, machines outside as a plan. */
 import { drawnWidth, insideHeight, type SectionFacts } from '../../../../sim/index.ts';
 import {
+  coilLetter,
   coilLines,
   type LegendLine,
   misfitBrief,
@@ -15,7 +16,7 @@ import {
 } from '../../../words/index.ts';
 import type { FieldScale, Palette } from '../palette.ts';
 import { label, px, tag } from '../svg.ts';
-import { coilLetter, coilOutline, coilTags, cutTurns, rearTurns, sameRoom } from './coil-drawing.ts';
+import { coilOutline, coilTags, cutTurns, rearTurns, sameRoom } from './coil-drawing.ts';
 import { isNarrow, outerOf, type SectionFrame, sectionFrame, xAt, yAt } from './frame.ts';
 import { handlesOf, type SectionHandle } from './handles.ts';
 import { probesOf, userOf } from './loops.ts';
