@@ -12,11 +12,12 @@ const asWritten = "new URL('./worker/simulate.ts', import.meta.url)";
 /** @returns {import('vite').Plugin} */
 export function oneBuild() {
   let reference = '';
-  /** @type {Set<string>} */
-  let ofPage = new Set();
+  /** Modules of the page: those it starts with, and those it may load later. */
+  const page = { first: new Set(), later: new Set() };
   /** @type {Set<string>} */
   const ofWorker = new Set();
-  const isOfPage = (/** @type {string} */ id) => ofPage.has(id) || id.includes('rolldown/runtime');
+  const isFirst = (/** @type {string} */ id) =>
+    page.first.has(id) || /rolldown\/runtime|node_modules\/(@lit\/|lit)/.test(id);
   return {
     name: 'one-build',
     apply: 'build',
@@ -29,8 +30,13 @@ export function oneBuild() {
             codeSplitting: {
               includeDependenciesRecursively: false,
               groups: [
-                { name: 'common', test: isOfPage, minShareCount: 2 },
-                { name: 'work', test: (id) => ofWorker.has(id) && !isOfPage(id), tags: ['$initial'] },
+                { name: 'common', test: isFirst, minShareCount: 2 },
+                {
+                  name: 'shared',
+                  test: (id) => ofWorker.has(id) && page.later.has(id) && !isFirst(id),
+                  tags: ['$initial'],
+                },
+                { name: 'work', test: (id) => ofWorker.has(id) && !isFirst(id), tags: ['$initial'] },
               ],
             },
           },
@@ -38,7 +44,7 @@ export function oneBuild() {
       },
     }),
     async buildStart() {
-      ofPage = await modulesOfPage(this.environment.config.root);
+      Object.assign(page, await modulesOfPage(this.environment.config.root));
       reference = this.emitFile({ type: 'chunk', id: worker, name: 'simulate' });
     },
     buildEnd() {
@@ -54,13 +60,14 @@ export function oneBuild() {
 }
 
 /**
- * What the page uses itself, by a build of it without the worker.
+ * What the page itself uses, by a build of it without the worker.
  * @param {string} root
- * @returns {Promise<Set<string>>}
  */
 async function modulesOfPage(root) {
   /** @type {Set<string>} */
-  const used = new Set();
+  const first = new Set();
+  /** @type {Set<string>} */
+  const later = new Set();
   await build({
     root,
     configFile: false,
@@ -72,17 +79,22 @@ async function modulesOfPage(root) {
         enforce: 'pre',
         transform: (code) => withWorkerAt(code, "''"),
         generateBundle(_, bundle) {
-          for (const chunk of Object.values(bundle)) {
-            if (chunk.type !== 'chunk') continue;
+          const take = (/** @type {string} */ fileName, /** @type {Set<string>} */ used) => {
+            const chunk = bundle[fileName];
+            if (chunk?.type !== 'chunk') return;
             for (const [id, { renderedLength }] of Object.entries(chunk.modules)) {
               if (renderedLength > 0) used.add(id);
             }
+            for (const next of chunk.imports) take(next, used);
+          };
+          for (const chunk of Object.values(bundle)) {
+            if (chunk.type === 'chunk') take(chunk.fileName, chunk.isEntry ? first : later);
           }
         },
       },
     ],
   });
-  return used;
+  return { first, later };
 }
 
 /**

@@ -1,6 +1,6 @@
 /** Opens the page: what was solved when it was built stands at once; the workers wake afterwards. */
 import { builtInId, unpackBuiltIn } from './app/built-in.ts';
-import { catalogue } from './app/catalogue.ts';
+import { catalogue, opening } from './app/catalogue.ts';
 import { openPage } from './app/page.ts';
 import { TankfulPage } from './elements/tankful-page.ts';
 import { createPool } from './worker/pool.ts';
@@ -14,6 +14,7 @@ const solved = document.getElementById(builtInId);
 const element = new TankfulPage();
 element.page = openPage({
   catalogue,
+  opening,
   runner: createRunner(startWorker),
   pool: createPool(startWorker, answerWorkers),
   now: () => performance.now(),

@@ -39,7 +39,14 @@ export const shellWords = {
   is: 'Now',
   by: 'Difference',
   nothing: 'not said',
-  failedAnswer: 'Could not be worked out',
+  ask: 'Work it out',
+  askAgain: 'Work it out again',
+  stopAnswer: 'Stop',
+  failedAnswer: 'Could not be worked out:',
+  stoppedAnswer: 'Stopped; worked out as far as it had come.',
+  working: 'Working',
+  worked: (done: number, of: number) => `${done} of ${of}`,
+  left: (seconds: number) => `about ${seconds} s left`,
   outdated: 'Of the design as it was:',
 } as const;
 

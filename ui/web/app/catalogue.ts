@@ -1,34 +1,36 @@
-/** The scenarios that are built into the page: all of /scenarios but those that are broken on purpose. */
+/**
+ * The scenarios that come with the page: all of /scenarios but those that are broken on purpose. Of all but the opening
+ * one only names are there at first.
+ */
+import demo from '../../../scenarios/demo.json';
+import type { Scenario } from '../../../sim/index.ts';
+
 export interface CatalogueEntry {
   id: string;
   name: string;
   note: string;
   /** As read from the file, unchecked: the worker checks it. */
-  scenario: unknown;
+  load(): Promise<Scenario>;
 }
-
-const files = import.meta.glob<unknown>(['../../../scenarios/*.json', '!../../../scenarios/*_broken.json'], {
-  eager: true,
-  import: 'default',
-});
 
 /** The scenario that the page opens with. */
-export const openingScenario = 'demo';
+export const opening = { id: 'demo', scenario: demo as unknown as Scenario };
+
+const files = import.meta.glob<Scenario>(['../../../scenarios/*.json', '!../../../scenarios/*_broken.json'], {
+  import: 'default',
+});
+const names = import.meta.glob<string>(['../../../scenarios/*.json', '!../../../scenarios/*_broken.json'], {
+  eager: true,
+  import: 'name',
+});
+const notes = import.meta.glob<string>(['../../../scenarios/*.json', '!../../../scenarios/*_broken.json'], {
+  eager: true,
+  import: 'note',
+});
 
 export const catalogue: CatalogueEntry[] = Object.entries(files)
-  .map(([path, scenario]) => entryOf(path, scenario))
-  .sort(
-    (a, b) =>
-      Number(b.id === openingScenario) - Number(a.id === openingScenario) || (a.name < b.name ? -1 : 1),
-  );
-
-function entryOf(path: string, scenario: unknown): CatalogueEntry {
-  const id = path.replace(/^.*\/|\.json$/g, '');
-  const { name, note } = scenario as { name?: unknown; note?: unknown };
-  return {
-    id,
-    name: typeof name === 'string' ? name : id,
-    note: typeof note === 'string' ? note : '',
-    scenario,
-  };
-}
+  .map(([path, load]) => {
+    const id = path.replace(/^.*\/|\.json$/g, '');
+    return { id, name: names[path] ?? id, note: notes[path] ?? '', load };
+  })
+  .sort((a, b) => Number(b.id === opening.id) - Number(a.id === opening.id) || (a.name < b.name ? -1 : 1));

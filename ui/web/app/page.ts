@@ -1,29 +1,21 @@
 /** What a person can do on the page. Every change of the design goes through `commit`. */
-import {
-  type Addable,
-  addition,
-  duplication,
-  type Edit,
-  edited,
-  type PartChange,
-  type Refusal,
-  removal,
-  type Scenario,
-  type Stretch,
-} from '../../../sim/index.ts';
-import { systemOf, type Units } from '../../words/index.ts';
+import { type Edit, edited, type Refusal, type Scenario, type Stretch } from '../../../sim/index.ts';
+import type { Units } from '../../words/index.ts';
 import type { Pool, UnderWay } from '../worker/pool.ts';
 import type { Runner } from '../worker/runner.ts';
 import { createAsking, noAnswers } from './asking.ts';
 import type { BuiltIn } from './built-in.ts';
-import { type CatalogueEntry, openingScenario } from './catalogue.ts';
+import type { CatalogueEntry } from './catalogue.ts';
 import { createLive } from './live.ts';
 import type { AnswerKey, Answers, Design, PageState, RangeSpec } from './page-state.ts';
+import type { PartVerb } from './part-verbs.ts';
 import { spanOf } from './span.ts';
 import { createStore, type Store } from './store.ts';
 
 export interface PageDoors {
   catalogue: CatalogueEntry[];
+  /** What the page opens with, of the catalogue. */
+  opening: { id: string; scenario: Scenario };
   runner: Runner;
   pool: Pool;
   /** Milliseconds. */
@@ -34,6 +26,8 @@ export interface PageDoors {
 export interface Page {
   store: Store<PageState>;
   catalogue: CatalogueEntry[];
+  /** Milliseconds of the clock that answers are timed by. */
+  now(): number;
   /** Changes the design; a value of undefined takes an input out of it. `gesture` says in words what was done. */
   commit(edits: Edit[], gesture: string): void;
   /** Shows what edits would do while a hand still holds them. */
@@ -41,10 +35,8 @@ export interface Page {
   cancelPreview(): void;
   /** Keeps text that could not be read, or forgets it. */
   keepTyped(path: string, text: string | null): void;
-  /** Gives back why it cannot be done, or null. */
-  addPart(kind: Addable): Refusal | null;
-  duplicatePart(path: string): Refusal | null;
-  removePart(path: string): Refusal | null;
+  /** Adds, doubles or removes a part; gives back why it cannot be done, or null. */
+  changePart(asked: PartVerb): Promise<Refusal | null>;
   openPart(path: string | null): void;
   pin(): void;
   unpin(): void;
@@ -57,7 +49,7 @@ export interface Page {
   zoom(window_s: readonly [from_s: number, to_s: number]): void;
   /** Samples a stretch more finely than the run. */
   lookCloser(stretch: Stretch): void;
-  chooseScenario(id: string): void;
+  chooseScenario(id: string): Promise<void>;
   /** Takes a scenario that was read from a file; what is wrong with it shows as problems. */
   openScenario(json: unknown): void;
   /** Runs the design anew; the page does so by itself after every change. */
@@ -65,9 +57,8 @@ export interface Page {
   stop(): void;
 }
 
-export function openPage({ catalogue, runner, pool, now, builtIn }: PageDoors): Page {
-  const opening = catalogue.find(({ id }) => id === openingScenario) ?? catalogue[0];
-  const design = designOf(opening);
+export function openPage({ catalogue, opening, runner, pool, now, builtIn }: PageDoors): Page {
+  const design: Design = { ...opening, name: nameOf(opening.scenario) };
   const shown = builtIn && { ...builtIn.shown, scenario: design.scenario };
   const store = createStore<PageState>({
     design,
@@ -91,6 +82,7 @@ export function openPage({ catalogue, runner, pool, now, builtIn }: PageDoors): 
   const asking = createAsking(store, pool, now);
   const live = createLive(store, runner, () => asking.askQuick());
   let detail: UnderWay | null = null;
+  let chosen = 0;
 
   /** The one door through which the design changes. */
   function commit(edits: Edit[], gesture: string): void {
@@ -116,17 +108,16 @@ export function openPage({ catalogue, runner, pool, now, builtIn }: PageDoors): 
     live.full();
   }
 
-  function change(found: PartChange | Refusal, gesture: string): Refusal | null {
-    if ('no' in found) return found;
-    commit(found.edits, gesture);
-    store.set({ part: found.opens });
-    return null;
+  /** Another design: nothing of the one before is left. */
+  function begin(next: Design): void {
+    take(next, { typed: {}, part: null, answers: noAnswers, range: null, gesture: null });
   }
 
   if (!shown) live.full();
   return {
     store,
     catalogue,
+    now,
     commit,
     preview(edits) {
       store.set({ preview: edits });
@@ -141,13 +132,15 @@ export function openPage({ catalogue, runner, pool, now, builtIn }: PageDoors): 
       const { [path]: _, ...others } = store.get().typed;
       store.set({ typed: text === null ? others : { ...others, [path]: text } });
     },
-    addPart(kind) {
-      const { design, facts, units } = store.get();
-      if (!facts) return null;
-      return change(addition(design.scenario, kind, facts.store, systemOf(units, 'length')), `add ${kind}`);
+    async changePart(asked) {
+      const { partChange } = await import('./part-verbs.ts');
+      const found = partChange(asked, store.get());
+      if (found === null) return null;
+      if ('no' in found) return found;
+      commit(found.edits, `${asked.verb} ${'kind' in asked ? asked.kind : asked.path}`);
+      store.set({ part: found.opens });
+      return null;
     },
-    duplicatePart: (path) => change(duplication(store.get().design.scenario, path), `duplicate ${path}`),
-    removePart: (path) => change(removal(store.get().design.scenario, path), `remove ${path}`),
     openPart: (path) => store.set({ part: path }),
     pin() {
       const { design, shown, answers } = store.get();
@@ -167,10 +160,13 @@ export function openPage({ catalogue, runner, pool, now, builtIn }: PageDoors): 
         store.set({ detail: { of: scenario, stretch, series } }),
       );
     },
-    chooseScenario(id) {
+    async chooseScenario(id) {
       const entry = catalogue.find((each) => each.id === id);
       if (!entry) return;
-      take(designOf(entry), { typed: {}, part: null, answers: noAnswers, gesture: null });
+      const asked = ++chosen;
+      const scenario = id === opening.id ? opening.scenario : await entry.load();
+      // Of two choices in quick succession the later one counts.
+      if (asked === chosen) begin({ id, name: entry.name, scenario });
     },
     openScenario(json) {
       // Refused by the worker, it never becomes the design: the rooms rely on its shape.
@@ -178,20 +174,13 @@ export function openPage({ catalogue, runner, pool, now, builtIn }: PageDoors): 
         if (report.kind === 'refused' && !report.sketch) store.set({ problems: report.problems });
         else if (report.kind === 'refused' || report.kind === 'read') {
           const scenario = json as Scenario;
-          take(
-            { id: 'own', name: nameOf(scenario), scenario },
-            { typed: {}, part: null, answers: noAnswers, gesture: null },
-          );
+          begin({ id: 'own', name: nameOf(scenario), scenario });
         }
       });
     },
     run: live.full,
     stop: live.stop,
   };
-}
-
-function designOf({ id, name, scenario }: CatalogueEntry): Design {
-  return { id, name, scenario: scenario as Scenario };
 }
 
 function nameOf({ name }: Scenario): string {

@@ -9,18 +9,14 @@ import { isStale, newest, type PageState, type Room, rooms, type Shown } from '.
 import { type WaterAt, waterAt, waterRange } from '../app/water-at.ts';
 import type { FieldScale } from '../charts/palette.ts';
 import { dangerList } from './caution-note.ts';
+import { load, loadAll, loadWhenNear } from './later.ts';
 import { LightElement } from './light-element.ts';
-import './cards/tankful-card.ts';
-import './section/tankful-parts-list.ts';
 import './section/tankful-section.ts';
 import { answerLines } from './shell/answer-lines.ts';
 import { roomLinks } from './shell/room-links.ts';
 import { runLine } from './shell/run-line.ts';
 import './shell/tankful-choice.ts';
-import './shell/tankful-compare.ts';
 import './tankful-days.ts';
-import './tankful-figures.ts';
-import './tankful-heat.ts';
 import { troubleList } from './trouble-list.ts';
 
 /** So high at most that drawing and first panel of the days fit under the answers on a laptop's screen [px]. */
@@ -63,6 +59,14 @@ export class TankfulPage extends LightElement {
       const place = this.querySelector(`#${room}`);
       if (place) sight.observe(place);
     }
+    const leave = this.leave;
+    const stop = loadWhenNear(this);
+    this.leave = () => {
+      leave();
+      stop();
+      sight.disconnect();
+    };
+    this.addEventListener('click', (event) => void this.onLink(event));
   }
 
   protected override updated(_changed: PropertyValues): void {
@@ -84,7 +88,7 @@ export class TankfulPage extends LightElement {
       ${roomLinks(this.inSight)}
       <main>
         <tankful-choice .page=${this.page} .design=${state.design} .units=${state.units}></tankful-choice>
-        <div id="answers" class="room">${answerLines(state)}</div>
+        <div id="answers" class="room">${answerLines(state, this.page)}</div>
         ${troubleList(state.problems.map(({ path, ...problem }) => ({ where: path, ...problem })))}
         ${runLine(state, this.page)} ${seen ? dangerList(seen.result.cautions) : nothing}
         ${this.compare(state)}
@@ -132,6 +136,7 @@ export class TankfulPage extends LightElement {
 
   private parts(state: PageState, seen: Shown | null): TemplateResult {
     const { design, facts, units, problems, part, typed } = state;
+    if (part !== null) void load('tankful-card');
     return html`<tankful-parts-list
         .scenario=${design.scenario}
         .facts=${facts}
@@ -173,6 +178,7 @@ export class TankfulPage extends LightElement {
   private compare(state: PageState): TemplateResult | typeof nothing {
     const { pinned, shown, answers, units } = state;
     if (!pinned || !shown) return nothing;
+    void load('tankful-compare');
     return html`<tankful-compare
       class=${isStale(state) ? 'stale' : ''}
       .pinned=${pinned}
@@ -182,7 +188,17 @@ export class TankfulPage extends LightElement {
     ></tankful-compare>`;
   }
 
+  /** A link into a room whose code is still to come. */
+  private async onLink({ target }: Event): Promise<void> {
+    const hash = (target as Element).closest('a')?.hash.slice(1);
+    if (!hash || document.getElementById(hash)) return;
+    await loadAll();
+    for (const part of this.querySelectorAll<LightElement>('tankful-figures')) await part.updateComplete;
+    document.getElementById(hash)?.scrollIntoView();
+  }
+
   private async showCard(): Promise<void> {
+    await load('tankful-card');
     const card = this.querySelector<LightElement>('tankful-card');
     await card?.updateComplete;
     card?.scrollIntoView({ block: 'nearest' });

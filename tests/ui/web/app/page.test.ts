@@ -17,10 +17,10 @@ import type { RunReport } from '../../../../ui/web/worker/protocol.ts';
 import { handMadeResult } from '../hand-made.ts';
 
 const scenario = demo as unknown as Scenario;
-const catalogue = [
-  { id: 'demo', name: 'Demo', note: '', scenario },
-  { id: 'other', name: 'Other', note: '', scenario: { ...scenario, name: 'Other', run: { days: 3 } } },
-];
+const other = { ...scenario, name: 'Other', run: { days: 3 } } as Scenario;
+const entry = (id: string, name: string, own: Scenario) => ({ id, name, note: '', load: async () => own });
+const catalogue = [entry('demo', 'Demo', scenario), entry('other', 'Other', other)];
+const opening = { id: 'demo', scenario };
 const problem: Problem = { path: 'store', expected: 'water', got: 'air', fix: 'fill it' };
 const depth = (value: unknown): Edit[] => [{ path: 'store.water_depth', value }];
 
@@ -44,6 +44,7 @@ function setUp(builtIn: PageDoors['builtIn'] = null) {
   const ranges: { vary: string; scenario: Scenario; heard: Heard<RangeAnswer> }[] = [];
   const page = openPage({
     catalogue,
+    opening,
     builtIn,
     now: () => 0,
     runner: {
@@ -205,23 +206,26 @@ describe('a hand that moves something', () => {
 });
 
 describe('parts of the design', () => {
-  it('are added, doubled and taken away, and the next one is opened', () => {
+  it('are added, doubled and taken away, and the next one is opened', async () => {
     const { page, finish, get } = setUp();
     finish();
     const names = () => get().design.scenario.coils?.map(({ name }) => name);
-    expect(page.addPart('coil')).toBeNull();
+    expect(await page.changePart({ verb: 'add', kind: 'coil' })).toBeNull();
     expect(names()).toEqual(['household', 'engine', 'collector', 'coil']);
     expect(get().part).toBe('coils[3]');
-    expect(page.duplicatePart('coils[3]')).toBeNull();
-    expect(page.removePart('coils[3]')).toBeNull();
+    expect(await page.changePart({ verb: 'duplicate', path: 'coils[3]' })).toBeNull();
+    expect(await page.changePart({ verb: 'remove', path: 'coils[3]' })).toBeNull();
     expect(names()).toEqual(['household', 'engine', 'collector', 'coil 2']);
     expect(get().part).toBe('store');
   });
 
-  it('stay when something needs them, with the reason', () => {
+  it('stay when something needs them, with the reason', async () => {
     const { page, runs, finish, get } = setUp();
     finish();
-    expect(page.removePart('coils[1]')).toEqual({ no: 'in use', by: 'engine' });
+    expect(await page.changePart({ verb: 'remove', path: 'coils[1]' })).toEqual({
+      no: 'in use',
+      by: 'engine',
+    });
     expect(get().design.scenario).toBe(scenario);
     expect(runs).toHaveLength(1);
   });
@@ -341,7 +345,7 @@ describe('a pinned design', () => {
     page.pin();
     page.commit(depth('30 in'), 'water depth');
     finish();
-    expect(get().pinned).toMatchObject({ scenario, name: 'Demo' });
+    expect(get().pinned).toMatchObject({ scenario, name: 'Larch Hollow in January' });
     expect(get().pinned?.shown.scenario).toBe(scenario);
     page.unpin();
     expect(get().pinned).toBeNull();
@@ -349,14 +353,20 @@ describe('a pinned design', () => {
 });
 
 describe('another scenario', () => {
-  it('is run over its own days, without the answers and texts of the one before', () => {
+  it('is run over its own days, without the answers and texts of the one before', async () => {
     const { page, last, finish, get } = setUp();
     finish();
     page.keepTyped('supply.lift', 'tall');
-    page.chooseScenario('other');
+    await page.chooseScenario('other');
     expect(last().scenario).toMatchObject({ name: 'Other' });
     expect(get()).toMatchObject({ design: { id: 'other' }, typed: {}, window_s: [0, 3 * 86_400] });
     expect(Object.values(get().answers).every(({ at }) => at === 'none')).toBe(true);
+  });
+
+  it('is the last one chosen, whichever is loaded first', async () => {
+    const { page, get } = setUp();
+    await Promise.all([page.chooseScenario('other'), page.chooseScenario('demo')]);
+    expect(get().design.id).toBe('demo');
   });
 
   it('is taken from a file only when it can at least be drawn', () => {

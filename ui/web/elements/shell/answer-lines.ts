@@ -1,25 +1,54 @@
-/** The answers in a sentence each. */
+/** The answers in a sentence each, and those that are still to be asked. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { answerWords, sayIn, shellWords } from '../../../words/index.ts';
-import { answerKeys } from '../../app/asking.ts';
-import { isOutdated, type PageState } from '../../app/page-state.ts';
+import { answerKeys, canAsk } from '../../app/asking.ts';
+import type { Page } from '../../app/page.ts';
+import { type AnswerKey, type AnswerState, isOutdated, type PageState } from '../../app/page-state.ts';
 
-export function answerLines(state: PageState): TemplateResult {
-  const say = sayIn(state.units);
+export function answerLines(state: PageState, page: Page): TemplateResult {
+  const keys = answerKeys.filter(
+    (key) => state.answers[key].answer || (state.facts && canAsk(key, state.facts)),
+  );
   return html`<section class="panel answers" aria-labelledby="answers-title">
     <h2 id="answers-title">${shellWords.rooms.answers}</h2>
     <ul class="answer-lines">
-      ${answerKeys.map((key) => {
-        const own = state.answers[key];
-        const { answer } = own;
-        if (!answer) return nothing;
-        const words = answerWords[key];
-        return html`<li>
-          <strong>${words.title}.</strong>
-          ${isOutdated(own, state) ? html`<em>${shellWords.outdated}</em> ` : nothing}
-          ${words.sentence(answer, say)}
-        </li>`;
-      })}
+      ${keys.map((key) => html`<li>${line(key, state, page)}</li>`)}
     </ul>
   </section>`;
+}
+
+function line(key: AnswerKey, state: PageState, page: Page): TemplateResult {
+  const own = state.answers[key];
+  const { at, answer, problem } = own;
+  const words = answerWords[key];
+  const outdated = isOutdated(own, state);
+  const button = (text: string, press: () => void) =>
+    html`<button type="button" class="quiet" @click=${press}>
+      ${text}<span class="unseen">: ${words.title}</span>
+    </button>`;
+  return html`<strong>${words.title}.</strong>
+    ${outdated ? html`<em>${shellWords.outdated}</em> ` : nothing}
+    ${answer ? words.sentence(answer, sayIn(state.units)) : nothing}
+    ${at === 'stopped' ? html`<em>${shellWords.stoppedAnswer}</em>` : nothing}
+    ${at === 'failed' ? html`<span class="trouble">${shellWords.failedAnswer} ${problem}</span>` : nothing}
+    ${
+      at === 'working'
+        ? html`${progress(own, page.now())}${button(shellWords.stopAnswer, () => page.stopAsking(key))}`
+        : answer && !outdated && at === 'done'
+          ? nothing
+          : button(answer ? shellWords.askAgain : shellWords.ask, () => page.ask(key))
+    }`;
+}
+
+function progress(
+  { progress: [done, of] = [0, 0], since_ms = 0 }: AnswerState,
+  now_ms: number,
+): TemplateResult {
+  const seconds = done > 0 ? Math.ceil((((now_ms - since_ms) / done) * (of - done)) / 1000) : null;
+  return html`<span class="working"
+    ><progress max=${of || 1} .value=${done} aria-label=${shellWords.working}></progress>
+    ${of > 0 ? shellWords.worked(done, of) : shellWords.working}${
+      seconds === null ? nothing : `, ${shellWords.left(seconds)}`
+    }</span
+  >`;
 }

@@ -67,7 +67,7 @@ export class TankfulChoice extends LightElement {
   }
 
   private onScenario(event: Event): void {
-    this.page.chooseScenario((event.target as HTMLSelectElement).value);
+    void this.page.chooseScenario((event.target as HTMLSelectElement).value);
   }
 
   private onFrom(event: Event): void {
