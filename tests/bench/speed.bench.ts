@@ -66,7 +66,7 @@ describe('the demo', () => {
 
   it('takes for a year about what 52 weeks take', () => {
     expect(measured.year.run.evaluations / measured.warm.run.evaluations).toBeLessThan(60);
-    expect(measured.year.ms / measured.warm.ms).toBeLessThan(80);
+    expect(measured.year.ms / measured.warm.ms).toBeLessThan(120);
   });
 
   it('takes at most a thousand turns of the fixed loop an evaluation', () => {

@@ -65,12 +65,14 @@ export class March {
       const slow = valueAt(low, bulk);
       // Inside film per metre for a wall of Prandtl number 1; divided by the wall's below.
       const film = (slow + between * (valueAt(high, bulk) - slow)) * valueAt(prandtl14, bulk);
-      const still = valueAt(density, placeIn(water));
+      const still = placeIn(water);
+      const dense = valueAt(density, still);
       for (let pass = j === 0 ? 2 : 1; pass > 0; pass--) {
         const rise = meanLead * share;
         const outer = water + rise;
-        const lift = Math.abs(valueAt(density, placeIn(outer)) - still);
-        const mean = placeIn(water + 0.5 * rise);
+        const wall = placeIn(outer);
+        const lift = Math.abs(valueAt(density, wall) - dense);
+        const mean = 0.5 * (still + wall);
         const root = valueAt(a, mean) + valueAt(b, mean) * sixthRoot(lift);
         const outside = root * root * area_m;
         // The bore's wall is warmer than the outer wall by the wall's own share.
