@@ -34,6 +34,7 @@ const targets = {
       'ui/words',
       'ui/web',
       'scripts/built-in.mjs',
+      'scripts/one-build.mjs',
       'vite.config.ts',
       'package-lock.json',
       'tsconfig.json',

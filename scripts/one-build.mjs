@@ -18,6 +18,9 @@ export function oneBuild() {
   const ofWorker = new Set();
   const isFirst = (/** @type {string} */ id) =>
     page.first.has(id) || /rolldown\/runtime|node_modules\/(@lit\/|lit)/.test(id);
+  /** What draws is common to the page's own pieces only: it would fail in a worker, which has no elements. */
+  const isCommon = (/** @type {string} */ id) =>
+    isFirst(id) && (ofWorker.has(id) || id.includes('rolldown/runtime'));
   return {
     name: 'one-build',
     apply: 'build',
@@ -30,7 +33,7 @@ export function oneBuild() {
             codeSplitting: {
               includeDependenciesRecursively: false,
               groups: [
-                { name: 'common', test: isFirst, minShareCount: 2 },
+                { name: 'common', test: isCommon, minShareCount: 2 },
                 {
                   name: 'shared',
                   test: (id) => ofWorker.has(id) && page.later.has(id) && !isFirst(id),
