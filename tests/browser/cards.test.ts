@@ -217,6 +217,8 @@ describe('a caution', () => {
 describe('on the whole page', () => {
   it('a card changes the design, and the design the list and the drawing', async () => {
     const { page: whole, errors } = await visit();
+    // The list's code comes when a reader comes near it.
+    await whole.evaluate(() => document.querySelector('tankful-parts-list')?.scrollIntoView());
     await whole.locator('.part[data-path=store] .part-open').click();
     const depth = whole.getByRole('textbox', { name: 'Depth of water' });
     await depth.fill('30 in');

@@ -39,7 +39,9 @@ describe('the door to the catalogue', () => {
     ).toEqual([]);
   }, 60_000);
 
-  it('would show the checker if it came along', async () => {
-    expect((await modulesFor('readScenario')).some((id) => id.includes('node_modules/zod'))).toBe(true);
+  it('would show the checker and its library if they came along', async () => {
+    const modules = await modulesFor('readScenario, scenarioJsonSchema');
+    expect(modules.some((id) => id.endsWith('scenario/read.ts'))).toBe(true);
+    expect(modules.some((id) => id.includes('node_modules/zod'))).toBe(true);
   }, 60_000);
 });
