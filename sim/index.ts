@@ -1,10 +1,10 @@
 /** The public surface of the simulation: the page, the terminal and the tests come through here. */
 export type * from './answers/answer.ts';
-export { type BareCoil, bareScenario } from './answers/coil/bare-scenario.ts';
+export { bareScenario } from './answers/coil/bare-scenario.ts';
 export { chargingAnswer } from './answers/coil/charging-answer.ts';
 export { coilAnswer } from './answers/coil/coil-answer.ts';
 export { type Edit, edited } from './answers/edit.ts';
-export { type EstimateError, estimate, estimateError, forEstimate } from './answers/estimate.ts';
+export { estimate, estimateError, forEstimate } from './answers/estimate.ts';
 export { hoursAnswer } from './answers/hours/hours-answer.ts';
 export { type DoJobs, doHere, doJob, type Job, type JobResult, jobByDays } from './answers/job.ts';
 export {

@@ -9,7 +9,7 @@ import type { Fluid } from './description.ts';
 export const REFERENCE_HEAT_CAPACITY = 4186;
 
 /** First temperature of every table [C]. */
-export const TABLE_START = -50;
+const TABLE_START = -50;
 const TABLE_END = 260;
 export const TABLE_SIZE = TABLE_END - TABLE_START + 1;
 

@@ -10,7 +10,7 @@ export const WARM_ENOUGH = 1;
 /** Hotter than this can scald an adult in minutes [C] (120 F; see the words on scalds). */
 export const SCALD_FROM = 49;
 /** A stopped collector hotter than this stands in steam [C] (common practice). */
-export const STAGNANT_FROM = 120;
+const STAGNANT_FROM = 120;
 /** A shower ran cold if it was short for longer than this [s]. */
 export const COLD_SHOWER_FROM = 20;
 
@@ -207,7 +207,7 @@ function higher(extreme: Extreme, value: number, time_s: number): void {
 }
 
 /** Share of a straight line from a to b that lies at or above a limit. */
-export function shareAbove(a: number, b: number, limit: number): number {
+function shareAbove(a: number, b: number, limit: number): number {
   if (a >= limit && b >= limit) return 1;
   if (a < limit && b < limit) return 0;
   return b > a ? (b - limit) / (b - a) : (a - limit) / (a - b);

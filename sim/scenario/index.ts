@@ -1,7 +1,6 @@
 /** What the rest of the tool may use of the scenario room. */
-export type { WeatherFiles } from './build/weather-file.ts';
-export { type DescribedDefault, describeDefaults, type FieldEntry, fieldEntries } from './catalogue.ts';
-export type { Band, Field, Grade } from './field.ts';
+export { describeDefaults, type FieldEntry, fieldEntries } from './catalogue.ts';
+export type { Band, Grade } from './field.ts';
 export { SCENARIO_FORMAT, SCENARIO_VERSION, type Scenario } from './fields/index.ts';
 export type { FilledDefault } from './fill.ts';
 export { migrate } from './migrate.ts';

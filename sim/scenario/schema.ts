@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import type { Field, Fields } from './field.ts';
 
 /** The schema of one field, without regard to whether it may be left out. */
-export function schemaOf(field: Field): z.ZodMiniType {
+function schemaOf(field: Field): z.ZodMiniType {
   return bareSchema(field).register(z.globalRegistry, metaOf(field));
 }
 

@@ -24,7 +24,7 @@ import { March } from './march.ts';
 import { restOf } from './rest.ts';
 
 /** Below this flow [kg/s] a coil counts as still. */
-export const STILL_FLOW = 1e-7;
+const STILL_FLOW = 1e-7;
 
 /** Share of the path that stands for the way in. */
 const WAY_IN = 1e-6;

@@ -12,7 +12,7 @@ export interface Variation {
 }
 
 /** The plant of an example scenario, hourly samples. */
-export function exampleOf(name: string, { days, layers, tolerance }: Variation): PlantDescription {
+function exampleOf(name: string, { days, layers, tolerance }: Variation): PlantDescription {
   const json = JSON.parse(readFileSync(join(root, 'scenarios', `${name}.json`), 'utf8'));
   const read = readScenario({ ...json, run: { ...json.run, days, interval: '1 h' } });
   if (!read.ok) throw new Error(`${name} - ${read.problems.map((p) => `${p.path}: ${p.got}`).join('; ')}`);

@@ -7,7 +7,7 @@ import type { Store } from './store.ts';
 export const answerKeys = ['showers', 'coil', 'charging', 'collector', 'hours', 'store'] as const;
 
 /** Quick enough to be worked out unasked, after each run of a new design. */
-export const unasked: readonly AnswerKey[] = ['coil', 'charging', 'showers'];
+const unasked: readonly AnswerKey[] = ['coil', 'charging', 'showers'];
 
 export const noAnswers = Object.fromEntries(answerKeys.map((key) => [key, { at: 'none' }])) as Answers;
 
