@@ -7,5 +7,14 @@ export default defineConfig({
   root: 'ui/web',
   base: './',
   plugins: [oneBuild(), builtIn()],
-  build: { outDir: '../../dist/web', emptyOutDir: true, target: 'es2022' },
+  build: {
+    outDir: '../../dist/web',
+    emptyOutDir: true,
+    target: 'es2022',
+    // Code that comes later is asked for from workers too, which have no document to preload it through.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_, deps, { hostType }) => (hostType === 'js' ? [] : deps),
+    },
+  },
 });

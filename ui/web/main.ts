@@ -9,10 +9,13 @@ import { createRunner } from './worker/runner.ts';
 /** Runs that answers need are shared out among so many; more than a small machine has cores gain nothing. */
 const answerWorkers = Math.min(2, navigator.hardwareConcurrency || 1);
 
+/** Reading what stands there comes first. */
+const wakeAfter_ms = 300;
+
 const startWorker = () => new Worker(new URL('./worker/simulate.ts', import.meta.url), { type: 'module' });
 const solved = document.getElementById(builtInId);
 const element = new TankfulPage();
-element.page = openPage({
+const page = openPage({
   catalogue,
   opening,
   runner: createRunner(startWorker),
@@ -20,4 +23,7 @@ element.page = openPage({
   now: () => performance.now(),
   builtIn: solved?.textContent ? unpackBuiltIn(solved.textContent) : null,
 });
+element.page = page;
 document.body.append(element);
+// First the picture, then the work.
+requestAnimationFrame(() => setTimeout(() => page.wake(), wakeAfter_ms));

@@ -40,6 +40,7 @@ export const shellWords = {
   by: 'Difference',
   nothing: 'not said',
   ask: 'Work it out',
+  toAsk: 'Still to ask:',
   askAgain: 'Work it out again',
   stopAnswer: 'Stop',
   failedAnswer: 'Could not be worked out:',

@@ -6,8 +6,8 @@ import type { PageState, Shown } from './page-state.ts';
 import type { Store } from './store.ts';
 
 export interface Live {
-  /** Runs the design as it stands. */
-  full(): void;
+  /** Runs the design as it stands; quietly, where what is shown is its result already. */
+  full(quietly?: boolean): void;
   /** A quick look at a design that a hand still moves. */
   estimate(scenario: Scenario): void;
   /** Back from a quick look to the last full run, or to a new one if the design has changed since. */
@@ -41,7 +41,7 @@ export function createLive(store: Store<PageState>, runner: Runner, done: (shown
           store.set({ problems: [report.problem], progress: null, estimate: null });
           return;
         case 'progress':
-          store.set({ progress: report.share });
+          if (store.get().progress !== null) store.set({ progress: report.share });
           return;
         case 'result': {
           if (!read) return;
@@ -55,9 +55,9 @@ export function createLive(store: Store<PageState>, runner: Runner, done: (shown
     };
   }
 
-  function full(): void {
+  function full(quietly = false): void {
     const { scenario } = store.get().design;
-    store.set({ progress: 0 });
+    if (!quietly) store.set({ progress: 0 });
     runner.run(scenario, 'full', hear(scenario, true));
   }
 

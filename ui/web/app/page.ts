@@ -54,6 +54,8 @@ export interface Page {
   openScenario(json: unknown): void;
   /** Runs the design anew; the page does so by itself after every change. */
   run(): void;
+  /** Wakes the worker, so that it is warm when a hand moves something; what was built in is run anew meanwhile. */
+  wake(): void;
   stop(): void;
 }
 
@@ -178,7 +180,11 @@ export function openPage({ catalogue, opening, runner, pool, now, builtIn }: Pag
         }
       });
     },
-    run: live.full,
+    run: () => live.full(),
+    wake() {
+      const { shown, design } = store.get();
+      if (shown?.scenario === design.scenario) live.full(true);
+    },
     stop: live.stop,
   };
 }

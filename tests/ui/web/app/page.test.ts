@@ -96,6 +96,25 @@ describe('the page', () => {
     expect(isOutdated(get().answers.coil, get())).toBe(false);
   });
 
+  it('runs anew, and says nothing of it, what was built in', () => {
+    const shown = { facts, result: handMadeResult(), firstWeekday: 5, filled: [], notes: [] };
+    const { page, last, finish, get, asked } = setUp({ shown, answers: {} });
+    page.wake();
+    last().heard({ id: 1, kind: 'progress', share: 0.5 });
+    expect(last().how).toBe('full');
+    expect(get().progress).toBeNull();
+    const result = handMadeResult();
+    finish(last(), result);
+    expect(get().shown?.result).toBe(result);
+    expect(asked.length).toBeGreaterThan(0);
+  });
+
+  it('does not wake for what runs or fails anyway', () => {
+    const { page, runs } = setUp();
+    page.wake();
+    expect(runs).toHaveLength(1);
+  });
+
   it('shows what came of a run, with what it was the result of', () => {
     const { last, finish, get } = setUp();
     last().heard({ id: 1, kind: 'progress', share: 0.4 });

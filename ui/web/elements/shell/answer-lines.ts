@@ -6,14 +6,27 @@ import type { Page } from '../../app/page.ts';
 import { type AnswerKey, type AnswerState, isOutdated, type PageState } from '../../app/page-state.ts';
 
 export function answerLines(state: PageState, page: Page): TemplateResult {
-  const keys = answerKeys.filter(
-    (key) => state.answers[key].answer || (state.facts && canAsk(key, state.facts)),
-  );
+  const { answers, facts } = state;
+  const known = answerKeys.filter((key) => answers[key].at !== 'none' || answers[key].answer);
+  const open = answerKeys.filter((key) => !known.includes(key) && facts && canAsk(key, facts));
   return html`<section class="panel answers" aria-labelledby="answers-title">
     <h2 id="answers-title">${shellWords.rooms.answers}</h2>
     <ul class="answer-lines">
-      ${keys.map((key) => html`<li>${line(key, state, page)}</li>`)}
+      ${known.map((key) => html`<li>${line(key, state, page)}</li>`)}
     </ul>
+    ${
+      open.length > 0
+        ? html`<p class="to-ask">
+          ${shellWords.toAsk}
+          ${open.map(
+            (key) =>
+              html`<button type="button" class="quiet" @click=${() => page.ask(key)}>
+                ${answerWords[key].title}
+              </button>`,
+          )}
+        </p>`
+        : nothing
+    }
   </section>`;
 }
 
