@@ -110,11 +110,15 @@ export class TankfulPage extends LightElement {
 
   private section({ facts, design, units, cursor_s, pinned }: PageState, seen: Shown | null): TemplateResult {
     const water = seen && this.waterOf(seen, cursor_s);
+    // A run of another filling says nothing of this one's level.
+    const filled = (of: Shown['facts'] | null) => of?.store.water_depth_m;
+    const level_m = seen && water && filled(seen.facts) === filled(facts) ? water.at.level_m : null;
     return html`<tankful-section
       .facts=${facts}
       .scenario=${design.scenario}
       .units=${units}
       .layer_C=${water?.at.layer_C ?? []}
+      .level_m=${level_m}
       .scale=${water?.scale ?? null}
       .moment=${seen && water ? momentTitle(seen, water.at.time_s) : ''}
       .ghost=${pinned?.shown.facts ?? null}
