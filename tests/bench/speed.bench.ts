@@ -32,7 +32,7 @@ async function measure(scenario: string): Promise<Measured> {
 }
 
 /** Turns of the fixed loop that one evaluation takes as long as. */
-const turns = ({ ms, run }: Timed, turn_ns: number) => (1e6 * ms) / run.evaluations / turn_ns;
+const turns = ({ cpu_ms, run }: Timed, turn_ns: number) => (1e6 * cpu_ms) / run.evaluations / turn_ns;
 
 describe('the demo', () => {
   let measured: Measured;
@@ -40,17 +40,17 @@ describe('the demo', () => {
   beforeAll(async () => {
     measured = await measure('demo');
     for (const what of ['cold', 'warm', 'year'] as const) {
-      const { ms, run } = measured[what];
+      const { ms, cpu_ms, run } = measured[what];
       console.log(
-        `${what}: ${ms.toFixed(0)} ms, ${run.evaluations} evaluations, ${run.steps} steps, ${run.restarts} restarts, ` +
-          `${((1000 * ms) / run.evaluations).toFixed(2)} us an evaluation = ` +
+        `${what}: ${ms.toFixed(0)} ms, ${cpu_ms.toFixed(0)} ms of processors, ${run.evaluations} evaluations, ${run.steps} steps, ${run.restarts} restarts, ` +
+          `${((1000 * cpu_ms) / run.evaluations).toFixed(2)} us an evaluation = ` +
           `${turns(measured[what], measured.turn_ns).toFixed(0)} turns of ${measured.turn_ns.toFixed(1)} ns`,
       );
     }
     const { cold, warm, year, read_ms } = measured;
     console.log(
-      `read cold: ${read_ms.toFixed(0)} ms; cold / warm ${(cold.ms / warm.ms).toFixed(1)}; ` +
-        `year / week ${(year.ms / warm.ms).toFixed(1)}`,
+      `read cold: ${read_ms.toFixed(0)} ms; cold / warm ${(cold.cpu_ms / warm.cpu_ms).toFixed(1)}; ` +
+        `year / week ${(year.cpu_ms / warm.cpu_ms).toFixed(1)}`,
     );
   }, 300_000);
 
@@ -60,13 +60,13 @@ describe('the demo', () => {
     expect(measured.warm.run).toEqual(measured.cold.run);
   });
 
-  it('takes cold no more than twelve times a warm week', () => {
-    expect(measured.cold.ms / measured.warm.ms).toBeLessThan(12);
+  it('takes cold no more than fifteen times a warm week', () => {
+    expect(measured.cold.cpu_ms / measured.warm.cpu_ms).toBeLessThan(15);
   });
 
   it('takes for a year about what 52 weeks take', () => {
     expect(measured.year.run.evaluations / measured.warm.run.evaluations).toBeLessThan(60);
-    expect(measured.year.ms / measured.warm.ms).toBeLessThan(120);
+    expect(measured.year.cpu_ms / measured.warm.cpu_ms).toBeLessThan(120);
   });
 
   it('takes at most a thousand turns of the fixed loop an evaluation', () => {

@@ -6,7 +6,10 @@ import { readFileSync } from 'node:fs';
 import { type PlantDescription, readScenario, simulate } from '../../../sim/index.ts';
 
 export interface Timed {
+  /** By the clock on the wall. */
   ms: number;
+  /** Of the processors, compiling included: hardly minds the neighbours. */
+  cpu_ms: number;
   run: { evaluations: number; steps: number; restarts: number };
 }
 
@@ -31,23 +34,28 @@ function plantOf(path: string, days: number): PlantDescription {
   return read.plant;
 }
 
+function cpu_ms(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
 function timed(plant: PlantDescription): Timed {
-  const started = performance.now();
+  const [started, worked] = [performance.now(), cpu_ms()];
   const { run } = simulate(plant);
-  return { ms: performance.now() - started, run };
+  return { ms: performance.now() - started, cpu_ms: cpu_ms() - worked, run };
 }
 
 /** Dependent roots: neither memory nor a clever compiler makes them faster. */
 function turn_ns(): number {
-  const started = performance.now();
+  const worked = cpu_ms();
   let x = 1;
   for (let i = 0; i < TURNS; i++) x = Math.sqrt(x + i) * 1.0000001;
-  const ns = ((performance.now() - started) * 1e6) / TURNS;
+  const ns = ((cpu_ms() - worked) * 1e6) / TURNS;
   return x > 0 ? ns : Number.NaN;
 }
 
 function fastest(runs: Timed[]): Timed {
-  return runs.reduce((best, run) => (run.ms < best.ms ? run : best));
+  return runs.reduce((best, run) => (run.cpu_ms < best.cpu_ms ? run : best));
 }
 
 const path = process.argv[2];
