@@ -7,6 +7,7 @@ import type { Result } from '../run/result.ts';
 import { Simulation } from '../run/simulation.ts';
 import { problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
 import { type Edit, edited } from './edit.ts';
+import { type LogPoints, modelled } from './fit/modelled.ts';
 import { coldOfRow, rowPlant, type ShowerRow } from './showers/row.ts';
 
 export interface Job {
@@ -15,6 +16,8 @@ export interface Job {
   parts?: number[];
   /** A row of showers takes the place of the household's last day. */
   row?: ShowerRow;
+  /** Where and when an owner's log was read: what the run has there comes back too. */
+  log?: LogPoints;
 }
 
 export interface JobDone {
@@ -24,6 +27,8 @@ export interface JobDone {
   parts: readonly PartFigures[];
   /** How long each shower of the row ran cold [s], if a row was asked for. */
   cold_s?: number[];
+  /** At the log's points [C], if they were asked for; null where the run has nothing there. */
+  modelled_C?: (number | null)[];
   evaluations: number;
   residual_percent: number;
 }
@@ -46,17 +51,18 @@ export function* jobByDays(
     const read = readScenario(edited(scenario, job.edits), context);
     if (!read.ok) return { ok: false, problem: read.problems.map(problemLine).join('\n') };
     const plant = job.row ? rowPlant(read.plant, job.row) : read.plant;
-    const simulation = new Simulation(plant, job.parts);
+    const simulation = new Simulation(plant, job.parts, job.log?.begins_s, job.log?.begins_s);
     while (simulation.day < plant.run.days) {
       simulation.advance(simulation.day + 1);
       yield;
     }
-    const { figures, run, ledger } = simulation.result();
+    const { figures, run, ledger, series } = simulation.result();
     return {
       ok: true,
       figures,
       parts: simulation.parts,
       ...(job.row ? { cold_s: coldOfRow(simulation.closedDraws, job.row) } : {}),
+      ...(job.log ? { modelled_C: modelled(series, job.log.points) } : {}),
       evaluations: run.evaluations,
       residual_percent: ledger.residual_percent,
     };

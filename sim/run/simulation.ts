@@ -44,6 +44,7 @@ export class Simulation {
   readonly #scratch: number[];
   readonly #state: number[];
   readonly #steps = new Map<number, number>();
+  readonly #begins_s: number;
   #day = 0;
   #restarts = 0;
   #happened = 0;
@@ -52,9 +53,11 @@ export class Simulation {
   /**
    * @param parts days of the run on which a new part begins, of which `parts` tells the figures
    * @param sampledFrom_s the series begins here, as for a close look at a stretch
+   * @param begins_s the start temperatures hold at this time of the first day, and nothing happens before
    * @throws IntegrationError, RangeError on a description that `readScenario` would not have let through
    */
-  constructor(description: PlantDescription, parts: readonly number[] = [], sampledFrom_s = 0) {
+  constructor(description: PlantDescription, parts: readonly number[] = [], sampledFrom_s = 0, begins_s = 0) {
+    this.#begins_s = begins_s;
     this.plant = new Plant(description);
     const { layout } = this.plant;
     this.#y = layout.initial();
@@ -96,7 +99,8 @@ export class Simulation {
   advance(until: number): void {
     const last = Math.min(until, this.plant.description.run.days);
     for (; this.#day < last; this.#day++) {
-      const edges = edgesOfDay(this.plant, this.#day);
+      const edges = edgesOfDay(this.plant, this.#day).filter((edge) => edge > this.#begins_s);
+      edges.unshift(Math.max(this.#begins_s, this.#day * DAY));
       for (let i = 1; i < edges.length; i++) this.#span(edges[i - 1], edges[i]);
       // As the next day would begin: what is told of this one has its last hour's level.
       this.#settle();

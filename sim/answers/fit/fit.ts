@@ -1,0 +1,282 @@
+/**
+ * Fit of a scenario to its owner's log: the multipliers that a log can tell, with bands, and what it cannot.
+ * Every trial is a whole run of the simulation, through the same jobs as every other answer.
+ */
+import { problemLine, type ReadContext, readScenario, type Scenario } from '../../scenario/index.ts';
+import { type Edit, edited } from '../edit.ts';
+import type { DoJobs, Job } from '../job.ts';
+import { refusal } from '../refusal.ts';
+import { type OnProgress, Sweep } from '../sweep.ts';
+import { deviationsAt, type FitInput, fitInputs, valueAt } from './inputs.ts';
+import { information, inverse, type LeastSquares, type Solution, slopesAt, solve } from './least-squares.ts';
+import { celsius, logEdits } from './log-edits.ts';
+import { alikeness, driftOf, rms } from './misfit.ts';
+import { type Log, readLog } from './read-log.ts';
+import { type Start, startOf } from './start.ts';
+
+export interface FitQuestion {
+  scenario: Scenario;
+  context: ReadContext;
+  doJobs: DoJobs;
+  onProgress?: OnProgress;
+  /** Text of the log. */
+  log: string;
+  /** Nothing was drawn and the engine stood: the overnight cool-down test. */
+  coolDown?: boolean;
+}
+
+export interface FittedInput {
+  path: string;
+  form: FitInput['form'];
+  /** As the scenario has it, with the band it is believed in; both bands hold 95 in 100. */
+  before: { value: number; low: number; high: number };
+  value: number;
+  low: number;
+  high: number;
+  /** What is left of the prior's band (of its logarithm), 0..1. */
+  left: number;
+  /** Whether the log tells it: less than `TOLD` is left. */
+  told: boolean;
+}
+
+export interface FitAnswer {
+  inputs: FittedInput[];
+  /** Pairs that the log tells only together: one can be traded for the other. */
+  together: { paths: [string, string]; correlation: number }[];
+  probes: {
+    name: string;
+    offset_K: number;
+    offsetDoubt_K: number;
+    drift_K_day: number | null;
+    rms_K: number;
+  }[];
+  /** Measured less simulated, root of the mean square, as the scenario stands and as fitted. */
+  rms_K: { before: number; after: number };
+  compared: { time_s: number; probe: number; measured_C: number; simulated_C: number }[];
+  /** What puts the told values into the scenario. */
+  edits: Edit[];
+  ignored: string[];
+  /** False where the search ran out of rounds. */
+  settled: boolean;
+}
+
+/** Less than this of a prior's band left counts as told. */
+export const TOLD = 0.7;
+const TOGETHER = 0.9;
+/** Doubt of one reading before the misfit is known, and the least it is taken to be [K]. */
+const FIRST_DOUBT_K = 0.25;
+const LEAST_DOUBT_K = 0.05;
+/** Cheap digital probes: half a kelvin nine times in ten [K]. */
+const OFFSET_K = 0.3;
+/** How far the store may have been from the line through the first readings [K]. */
+const START_K = 1;
+const SPREAD = 1.96;
+
+/** @throws RangeError for a scenario or a log that cannot be read, and for a log that tells nothing */
+export async function fitAnswer(question: FitQuestion): Promise<FitAnswer> {
+  const { scenario, context, doJobs, onProgress, coolDown = false } = question;
+  const read = readScenario(scenario, context);
+  if (!read.ok) throw new RangeError(read.problems.map(problemLine).join('\n'));
+  const { plant } = read;
+  const depth_m = plant.store.water_depth_m;
+  const log = readLog(question.log, depth_m, plant.site.time_zone_s);
+  const trials = new Trials(log, startOf(log, depth_m), logEdits(log, plant, coolDown));
+  const sweep = new Sweep(doJobs, 30, onProgress);
+
+  const all = fitInputs(plant);
+  const inputs = await felt(all, trials, sweep);
+  const unknowns = inputs.length + trials.others;
+  const zero = new Array<number>(unknowns).fill(0);
+  const first = await solve(trials.problem(inputs, sweep, FIRST_DOUBT_K), zero);
+  if (!first) throw failed(sweep);
+  // How far the readings stray, and how much neighbours stray alike, says what one of them is worth.
+  const errors_K = first.residuals.map((r) => r * FIRST_DOUBT_K);
+  const doubt_K = Math.max(LEAST_DOUBT_K, rms(errors_K)) * alikeness(errors_K, trials.readings);
+  const problem = trials.problem(inputs, sweep, doubt_K);
+  const solution = await solve(problem, first.u);
+  const start = (await problem.residuals([zero]))[0];
+  if (!solution || !start) throw failed(sweep);
+  const before_K = rms(start) * doubt_K;
+  return answerOf(all, inputs, trials, solution, { doubt_K, before_K });
+}
+
+/** Inputs that the readings feel at all: the others would only cost runs. */
+async function felt(all: FitInput[], trials: Trials, sweep: Sweep): Promise<FitInput[]> {
+  const problem = trials.problem(all, sweep, LEAST_DOUBT_K);
+  const zero = new Array<number>(problem.size).fill(0);
+  const base = (await problem.residuals([zero]))[0];
+  const slopes = base && (await slopesAt(problem, zero, base));
+  if (!slopes) throw failed(sweep);
+  const squares = (i: number) => slopes.reduce((sum, row) => sum + row[i] ** 2, 0);
+  return all.filter((_, i) => squares(i) > 1 / TOLD ** 2 - 1);
+}
+
+function failed({ stopped, problems }: Sweep): RangeError {
+  if (problems.size > 0) return new RangeError([...problems].join('\n'));
+  const got = stopped ? 'a stop' : 'a run without readings';
+  return refusal('the fit', 'to finish its runs', got, 'start it again');
+}
+
+function answerOf(
+  all: FitInput[],
+  inputs: FitInput[],
+  trials: Trials,
+  { u, residuals, slopes, settled }: Solution,
+  { doubt_K, before_K }: { doubt_K: number; before_K: number },
+): FitAnswer {
+  const covariance = inverse(information(slopes, u.length));
+  const sd = (i: number) => Math.sqrt(covariance[i][i]);
+  const fitted = all.map((input) => {
+    const i = inputs.indexOf(input);
+    return i < 0 ? fittedInput(input, 0, 1) : fittedInput(input, u[i], sd(i));
+  });
+  const told = fitted.filter((each) => each.told);
+  const errors_K = residuals.map((r) => r * doubt_K);
+  const { log, readings } = trials;
+  if (told.length === 0) throw untold(log);
+  const together = inputs.flatMap((a, i) =>
+    inputs.slice(0, i).flatMap((b, k) => {
+      const correlation = covariance[i][k] / (sd(i) * sd(k));
+      return Math.abs(correlation) > TOGETHER
+        ? [{ paths: [b.path, a.path] as [string, string], correlation }]
+        : [];
+    }),
+  );
+  const probes = log.probes.map(({ name }, probe) => {
+    const at = u.length - log.probes.length + probe;
+    const own = readings.flatMap((reading, m) => (reading.probe === probe ? [m] : []));
+    const own_K = own.map((m) => errors_K[m]);
+    const times_s = own.map((m) => readings[m].time_s);
+    // Residuals are simulated less measured.
+    const drift = driftOf(own_K, times_s);
+    return {
+      name,
+      offset_K: u[at] * OFFSET_K,
+      offsetDoubt_K: SPREAD * sd(at) * OFFSET_K,
+      drift_K_day: drift === null ? null : -drift,
+      rms_K: rms(own_K),
+    };
+  });
+  const compared = readings.map(({ time_s, probe, value_C }, m) => ({
+    time_s,
+    probe,
+    measured_C: value_C,
+    simulated_C: value_C + errors_K[m],
+  }));
+  const edits = told.flatMap(({ path, value }) => all.find((each) => each.path === path)?.edits(value) ?? []);
+  const rms_K = { before: before_K, after: rms(errors_K) };
+  return { inputs: fitted, together, probes, rms_K, compared, edits, ignored: log.ignored, settled };
+}
+
+function fittedInput(input: FitInput, u: number, sd: number): FittedInput {
+  const within = (value: number) => Math.min(input.greatest, Math.max(input.least, value));
+  const band = (at: number, deviation: number) => ({
+    value: valueAt(input, at),
+    low: within(valueAt(input, at - SPREAD * deviation)),
+    high: within(valueAt(input, at + SPREAD * deviation)),
+  });
+  const { path, form } = input;
+  return { path, form, before: band(0, 1), ...band(u, sd), left: Math.min(1, sd), told: sd < TOLD };
+}
+
+function untold({ readings }: Log): RangeError {
+  const values = readings.map(({ value_C }) => value_C);
+  const range = Math.max(...values) - Math.min(...values);
+  const hours = (readings[readings.length - 1].time_s - readings[0].time_s) / 3600;
+  return refusal(
+    'the log',
+    'one that narrows at least one input',
+    `${readings.length} readings over ${hours.toFixed(1)} h that move by ${range.toFixed(1)} K, which none of them shows in`,
+    'log a night of 8 to 12 hours in which the store cools by 2 K or more, or a day with draws and the engine',
+  );
+}
+
+/** Runs of the log with unknowns put in; a run is done once for what it depends on. */
+class Trials {
+  readonly log: Log;
+  readonly #start: Start;
+  readonly #edits: Edit[];
+  readonly #known = new Map<string, (number | null)[]>();
+  /** Readings at which the run has something to hold against them. */
+  readings: Log['readings'];
+
+  constructor(log: Log, start: Start, edits: Edit[]) {
+    this.log = log;
+    this.#start = start;
+    this.#edits = edits;
+    this.readings = log.readings;
+  }
+
+  /** Unknowns beside the inputs: bottom and top at the start (one of them if not told apart), an offset by probe. */
+  get others(): number {
+    return this.#starts + this.log.probes.length;
+  }
+
+  get #starts(): number {
+    return this.#start.layered ? 2 : 1;
+  }
+
+  problem(inputs: readonly FitInput[], sweep: Sweep, doubt_K: number): LeastSquares {
+    const size = inputs.length + this.others;
+    const free = new Array<number>(this.others).fill(4);
+    return {
+      size,
+      least: [...inputs.map((input) => deviationsAt(input, input.least)), ...free.map((x) => -x)],
+      greatest: [...inputs.map((input) => deviationsAt(input, input.greatest)), ...free],
+      residuals: async (trials) => {
+        const modelled = await this.#run(
+          trials.map((u) => this.#job(inputs, u)),
+          sweep,
+        );
+        return trials.map((u, i) => {
+          const values = modelled[i];
+          return values && this.#residuals(values, u.slice(inputs.length + this.#starts), doubt_K);
+        });
+      },
+    };
+  }
+
+  #residuals(modelled: (number | null)[], offsets: number[], doubt_K: number): number[] {
+    return this.log.readings.flatMap(({ probe, value_C }, m) => {
+      const value = modelled[m];
+      return value === null ? [] : [(value + offsets[probe] * OFFSET_K - value_C) / doubt_K];
+    });
+  }
+
+  #job(inputs: readonly FitInput[], u: readonly number[]): Job {
+    const { bottom_C, top_C } = this.#start;
+    const bottom = u[inputs.length] * START_K;
+    const top = (this.#start.layered ? u[inputs.length + 1] : u[inputs.length]) * START_K;
+    const water = (value: number) => celsius(Math.min(99.9, Math.max(0, value)));
+    const start = { bottom: water(bottom_C + bottom), top: water(top_C + top) };
+    const { readings } = this.log;
+    return {
+      edits: [
+        ...this.#edits,
+        { path: 'run.start', value: start },
+        ...inputs.flatMap((input, i) => input.edits(valueAt(input, u[i]))),
+      ],
+      log: {
+        begins_s: readings[0].time_s,
+        points: readings.map(({ time_s, place }) => ({ time_s, place })),
+      },
+    };
+  }
+
+  async #run(jobs: Job[], sweep: Sweep): Promise<((number | null)[] | null)[]> {
+    const keys = jobs.map(({ edits }) => JSON.stringify(edits));
+    const fresh = jobs.filter((_, i) => !this.#known.has(keys[i]) && keys.indexOf(keys[i]) === i);
+    const done = await sweep.run(fresh);
+    done.forEach((result, i) => {
+      if (result?.modelled_C) this.#known.set(JSON.stringify(fresh[i].edits), result.modelled_C);
+    });
+    const [any] = this.#known.values();
+    if (any) this.readings = this.log.readings.filter((_, m) => any[m] !== null);
+    return keys.map((key) => this.#known.get(key) ?? null);
+  }
+}
+
+/** The scenario with what the log told put in. */
+export function fittedScenario(scenario: Scenario, { edits }: FitAnswer): Scenario {
+  return edited(scenario, edits);
+}
