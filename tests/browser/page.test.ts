@@ -33,7 +33,7 @@ describe('the page', () => {
     const { page, errors, outsideRequests } = await openSolved();
     expect(await page.inputValue('select[name=scenario]')).toBe('demo');
     expect(await page.innerText('.readout')).toMatch(/\d+(\.\d+)? °F/);
-    expect(await page.locator('.stage svg path.line').count()).toBe(3);
+    expect(await page.locator('.stage svg path.line').count()).toBeGreaterThanOrEqual(3);
     expect(await page.locator('.stage svg path.heat').count()).toBeGreaterThanOrEqual(3);
     const colours = await page.evaluate(() => {
       const canvas = document.querySelector<HTMLCanvasElement>('.stage canvas');
@@ -42,19 +42,31 @@ describe('the page', () => {
         .size;
     });
     expect(colours).toBeGreaterThan(20);
+    // The rooms further down are loaded when they come near.
+    await page.locator('tankful-heat').scrollIntoViewIfNeeded();
+    await page.waitForFunction(() =>
+      /Unaccounted for/.test(document.querySelector('tankful-heat')?.textContent ?? ''),
+    );
+    const residual = await page.innerText('tankful-heat');
+    expect(Number(/Unaccounted for\D*([\d.]+) %/.exec(residual)?.[1])).toBeLessThan(0.1);
+    await page.locator('tankful-figures').scrollIntoViewIfNeeded();
+    await page.waitForSelector('.figure dd');
     expect(await page.locator('.figure dd').count()).toBeGreaterThan(10);
-    const residual = await page.innerText('.residual');
-    expect(Number(/([\d.]+) %/.exec(residual)?.[1])).toBeLessThan(0.1);
     expect(errors).toEqual([]);
     expect(outsideRequests).toEqual([]);
   });
 
   it('changes all units at once', async () => {
     const { page } = await openSolved();
-    await page.getByRole('radio', { name: /SI/ }).check();
+    await page.selectOption('select[name=units]', 'SI');
     await page.waitForFunction(() => document.querySelector('.readout')?.textContent?.includes('°C'));
-    const text = await page.innerText('main');
-    expect(text.replace('US (°F, gal, Btu)', '')).not.toMatch(/°F|Btu|\bgal\b|\bpsi\b/);
+    await page.locator('tankful-figures').scrollIntoViewIfNeeded();
+    await page.waitForSelector('.figure dd');
+    // What a person typed keeps its own unit in the list of parts; what is computed changes, the other system in brackets.
+    for (const place of ['tankful-days', 'tankful-heat', 'tankful-figures']) {
+      const text = (await page.innerText(place)).replace(/\([^()]*\)/g, '');
+      expect(text).not.toMatch(/°F|Btu|\bgal\b|\bpsi\b/);
+    }
   });
 
   it('runs another scenario and another span', async () => {
@@ -81,9 +93,9 @@ describe('the page', () => {
     await page.fill('input[name=days]', '400');
     await page.press('input[name=days]', 'Enter');
     await page.waitForSelector('.troubles li');
-    expect(await page.innerText('.troubles')).toContain('Days - expected a whole number, 1 to 365 - got 400');
+    expect(await page.innerText('.troubles')).toContain('got the number 400');
     expect(await page.innerText('.shown')).toMatch(/^Last good run/);
-    expect(await page.locator('.stage svg path.line').count()).toBe(3);
+    expect(await page.locator('.stage svg path.line').count()).toBeGreaterThanOrEqual(3);
   });
 
   it('stops a year on request, and a later choice overtakes it', async () => {
@@ -93,7 +105,7 @@ describe('the page', () => {
     await page.press('input[name=days]', 'Enter');
     await page.getByRole('button', { name: 'Stop' }).click();
     await page.waitForSelector('progress', { state: 'detached' });
-    expect(await page.innerText('.shown')).toBe(`Last good run, not the choice above: ${shown}`);
+    expect(await page.innerText('.shown')).toBe(`Last good run, not the design as it stands: ${shown}`);
     await page.fill('input[name=days]', '364');
     await page.press('input[name=days]', 'Enter');
     await page.fill('input[name=days]', '1');
