@@ -5,6 +5,12 @@ export { chargingAnswer } from './answers/coil/charging-answer.ts';
 export { coilAnswer } from './answers/coil/coil-answer.ts';
 export { type Edit, edited } from './answers/edit.ts';
 export { estimate, estimateError, forEstimate } from './answers/estimate.ts';
+export {
+  type FitAnswer,
+  type FittedInput,
+  fitAnswer,
+  fittedScenario,
+} from './answers/fit/fit.ts';
 export { hoursAnswer } from './answers/hours/hours-answer.ts';
 export { type DoJobs, doHere, doJob, type Job, type JobResult, jobByDays } from './answers/job.ts';
 export {

@@ -4,6 +4,7 @@ import packageJson from '../../package.json' with { type: 'json' };
 import { troubleLine } from '../words/index.ts';
 import { checkCommand } from './commands/check.ts';
 import { coilCommand } from './commands/coil.ts';
+import { fitCommand } from './commands/fit.ts';
 import { hoursCommand } from './commands/hours.ts';
 import { rangeCommand } from './commands/range.ts';
 import { runCommand } from './commands/run.ts';
@@ -36,6 +37,7 @@ export async function runProgram(words: readonly string[], terminal: Terminal): 
   rangeCommand(program, terminal);
   storeCommand(program, terminal);
   sunCommand(program, terminal);
+  fitCommand(program, terminal);
   schemaCommand(program, terminal);
   try {
     await program.parseAsync(words, { from: 'user' });

@@ -14,6 +14,7 @@ export * from './days.ts';
 export * from './errors.ts';
 export * from './events.ts';
 export * from './figures.ts';
+export * from './fit.ts';
 export * from './ledger.ts';
 export * from './part-list.ts';
 export * from './parts.ts';

@@ -61,7 +61,7 @@ export interface FitAnswer {
 }
 
 /** Less than this of a prior's band left counts as told. */
-export const TOLD = 0.7;
+const TOLD = 0.7;
 const TOGETHER = 0.9;
 /** Doubt of one reading before the misfit is known, and the least it is taken to be [K]. */
 const FIRST_DOUBT_K = 0.25;
