@@ -15,6 +15,9 @@ export interface Live {
   stop(): void;
 }
 
+/** No problems: always the same list, so that who shows it sees no change. */
+const sound: PageState['problems'] = [];
+
 type Read = Pick<Shown, 'facts' | 'firstWeekday' | 'filled' | 'notes'>;
 
 /** @param done called with every full run that worked */
@@ -26,7 +29,8 @@ export function createLive(store: Store<PageState>, runner: Runner, done: (shown
         case 'read': {
           const { facts, firstWeekday, filled, notes } = report;
           read = { facts, firstWeekday, filled, notes };
-          store.set({ facts, problems: [] });
+          // Of a quick look all comes at once: the drawing is drawn once.
+          if (full) store.set({ facts, problems: sound });
           return;
         }
         case 'refused':
@@ -49,7 +53,10 @@ export function createLive(store: Store<PageState>, runner: Runner, done: (shown
           if (full) {
             store.set({ shown, estimate: null, progress: null });
             done(shown);
-          } else store.set({ estimate: { ...shown, ofDays: report.ofDays } });
+          } else {
+            const { facts } = read;
+            store.set({ estimate: { ...shown, ofDays: report.ofDays }, facts, problems: sound });
+          }
         }
       }
     };
@@ -71,7 +78,7 @@ export function createLive(store: Store<PageState>, runner: Runner, done: (shown
       const { shown, design } = store.get();
       runner.stop();
       if (shown?.scenario === design.scenario)
-        store.set({ estimate: null, problems: [], facts: shown.facts, progress: null });
+        store.set({ estimate: null, problems: sound, facts: shown.facts, progress: null });
       else full();
     },
     stop() {

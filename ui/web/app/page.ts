@@ -122,6 +122,8 @@ export function openPage({ catalogue, opening, runner, pool, now, builtIn }: Pag
     now,
     commit,
     preview(edits) {
+      // The processor is the hand's; answers to a design that is just being changed are of no use.
+      if (store.get().preview === null) asking.stopAll();
       store.set({ preview: edits });
       live.estimate(withEdits(store.get().design.scenario, edits));
     },
@@ -129,6 +131,7 @@ export function openPage({ catalogue, opening, runner, pool, now, builtIn }: Pag
       if (store.get().preview === null) return;
       store.set({ preview: null });
       live.settle();
+      if (store.get().progress === null) asking.askQuick();
     },
     keepTyped(path, text) {
       const { [path]: _, ...others } = store.get().typed;

@@ -38,8 +38,16 @@ function unit(dimension: DimensionKey, name: string, symbol: string, digits = 0)
 
 /** Thousands apart, a true minus, no tail of noughts. */
 export function plainNumber(value: number, digits = 2): string {
-  return value.toLocaleString('en-US', { maximumFractionDigits: digits }).replace('-', '−');
+  let format = formats.get(digits);
+  if (!format) {
+    format = new Intl.NumberFormat('en-US', { maximumFractionDigits: digits });
+    formats.set(digits, format);
+  }
+  return format.format(value).replace('-', '−');
 }
+
+/** By digits: to make one takes longer than to use it a hundred times. */
+const formats = new Map<number, Intl.NumberFormat>();
 
 const entries = new Map(glossary.map((entry) => [entry.key, entry]));
 

@@ -1,6 +1,5 @@
 /** Buttons over the panels, and the whole run in a strip beneath them. */
 import { html, type TemplateResult } from 'lit';
-import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { daysWords } from '../../words/index.ts';
 import { moved, within, zoomed } from '../app/window.ts';
 import { type Frame, type TimeSpan, timeScale } from '../charts/frame.ts';
@@ -67,7 +66,7 @@ export function overviewView(
     @wheel=${gestures.overviewWheel}
     @keydown=${onKey}
   >
-    <svg width=${frame.width} height=${overview_px} aria-hidden="true">${unsafeSVG(strip)}</svg>
+    <svg width=${frame.width} height=${overview_px} aria-hidden="true" .innerHTML=${strip}></svg>
     <div
       class="overview-window"
       style="left:${from.toFixed(1)}px;width:${(x(window.to_s) - from).toFixed(1)}px"

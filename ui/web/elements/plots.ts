@@ -1,6 +1,8 @@
-/** The panels of Days, drawn for a window and a width; then only the cursor moves over them. */
+/**
+ * The panels of Days, drawn for a window and a width; then only the cursor moves over them. Drawings are put in as
+ * they are: as templates they would be read twice, at every move of a hand.
+ */
 import { html, nothing, type TemplateResult } from 'lit';
-import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { daysWords, type Units } from '../../words/index.ts';
 import type { DaysData, DaysShown } from '../app/days-data.ts';
 import { type PanelKey, panelsOf } from '../app/days-panels.ts';
@@ -27,6 +29,8 @@ export interface PlotsOf {
   chosen: Partial<Record<PanelKey, string>>;
   /** Name of the pinned design. */
   pinned: string | null;
+  /** While a hand moves: what was drawn before stays where nobody sees it. */
+  unseen?: { keys: ReadonlySet<PanelKey>; before: DrawnPlots };
 }
 
 type Key = TemplateResult | typeof nothing;
@@ -44,7 +48,8 @@ export interface DrawnPlots {
   /** Of the field; the others differ only in height. */
   frame: Frame;
   panels: Partial<Record<PanelKey, DrawnPanel>>;
-  pixels: Pixels;
+  /** Of the field; null where there is none. */
+  pixels: Pixels | null;
 }
 
 /** Panels narrower than this, as on a phone, get smaller charts. */
@@ -67,12 +72,20 @@ export function drawPlots(data: DaysData, of: PlotsOf): DrawnPlots {
   });
   const there = panelsOf(data, window);
   const panels: DrawnPlots['panels'] = {};
-  const add = (key: PanelKey, unit: ScreenUnit | null, chart: ChartOptions, drawing: string, keys: Key[]) => {
-    panels[key] = {
+  const kept = (key: PanelKey) => (of.unseen?.keys.has(key) ? of.unseen.before.panels[key] : undefined);
+  const add = (
+    key: PanelKey,
+    unit: ScreenUnit | null,
+    chart: ChartOptions,
+    drawing: () => string,
+    keys: Key[],
+  ) => {
+    panels[key] = kept(key) ?? {
       title: unit ? `${daysWords.panels[key]}, ${unit.symbol}` : daysWords.panels[key],
       height: chart.frame.height,
-      drawing,
-      sentence: panelSentence(data, key),
+      drawing: drawing(),
+      // A sentence about a moving hand's picture would be old before it was heard.
+      sentence: of.unseen?.before.panels[key]?.sentence ?? panelSentence(data, key),
       keys:
         of.pinned === null || key === 'ran'
           ? keys
@@ -91,7 +104,11 @@ export function drawPlots(data: DaysData, of: PlotsOf): DrawnPlots {
     const named = lines.named || lines.lines.length < 2;
     const names = named ? [] : lines.lines.map((line) => keyOf(swatch(`line ${line.key}`), line.label));
     const cold = lines.cold.length > 0 ? keyOf(coldSwatch, daysWords.ranCold) : nothing;
-    add(key, unit, chart, linesChart({ ...lines, chosen: chosen[key] }, chart), [...names, ...more, cold]);
+    add(key, unit, chart, () => linesChart({ ...lines, chosen: chosen[key] }, chart), [
+      ...names,
+      ...more,
+      cold,
+    ]);
   };
   const wanted = data.usable_C === null ? '' : temperature.text(temperature.of(data.usable_C));
   const field = options(narrow ? 160 : 180, length);
@@ -102,21 +119,30 @@ export function drawPlots(data: DaysData, of: PlotsOf): DrawnPlots {
   ]);
   lines('tap', data.tap, temperature, narrow ? 180 : 200);
   const gridOf = (from: DaysData['field']) => fieldGrid(from, window, plotWidth(frame), fieldRows);
-  const grid = gridOf(data.field);
-  const overlay = {
-    grid,
-    depth: length.of(data.field.depth),
-    usable: data.usable_C,
-    ghost: data.ghostField ? gridOf(data.ghostField) : undefined,
-    chosen: chosen.field === undefined ? undefined : length.of(data.field.height[Number(chosen.field)]),
+  let pixels = of.unseen?.keys.has('field') ? of.unseen.before.pixels : null;
+  const drawField = () => {
+    const grid = gridOf(data.field);
+    pixels = fieldPixels(grid, data.fieldScale, of.palette);
+    const overlay = {
+      grid,
+      depth: length.of(data.field.depth),
+      usable: data.usable_C,
+      ghost: data.ghostField ? gridOf(data.ghostField) : undefined,
+      chosen: chosen.field === undefined ? undefined : length.of(data.field.height[Number(chosen.field)]),
+    };
+    return fieldOverlay(overlay, field);
   };
   const words = (value_C: number) => temperature.text(temperature.of(value_C));
   const colours = fieldKey(data.fieldScale, of.palette, { ...keySize, words });
-  add('field', length, field, fieldOverlay(overlay, field), [
+  add('field', length, field, drawField, [
     keyOf(
-      html`<svg class="field-key" width=${keySize.width} height=${keySize.height} aria-hidden="true">
-        ${unsafeSVG(colours)}
-      </svg>`,
+      html`<svg
+        class="field-key"
+        width=${keySize.width}
+        height=${keySize.height}
+        aria-hidden="true"
+        .innerHTML=${colours}
+      ></svg>`,
       '',
     ),
     wanted ? keyOf(swatch('line contour'), `${daysWords.warmEnough} ${wanted}`) : nothing,
@@ -126,15 +152,15 @@ export function drawPlots(data: DaysData, of: PlotsOf): DrawnPlots {
     const keys = data.heat.streams.map(({ key }) =>
       keyOf(swatch(`heat ${key}`), daysWords.streams[key as keyof typeof daysWords.streams]),
     );
-    add('heat', power, chart, heatChart({ ...data.heat, chosen: chosen.heat }, chart), keys);
+    add('heat', power, chart, () => heatChart({ ...data.heat, chosen: chosen.heat }, chart), keys);
   }
   if (there.includes('ran')) {
     const chart = options(data.rows.length * row_px + 30, length);
-    add('ran', null, chart, rowsChart(data.rows, chart, chosen.ran), []);
+    add('ran', null, chart, () => rowsChart(data.rows, chart, chosen.ran), []);
   }
   lines('water', data.water, flow, 120);
   lines('sun', data.sun, irradiance, 110);
-  return { frame, panels, pixels: fieldPixels(grid, data.fieldScale, of.palette) };
+  return { frame, panels, pixels };
 }
 
 /** Every panel has its place, also while it is not there: a chart that is focused is never another one. */
@@ -168,9 +194,7 @@ function figure(key: PanelKey, panel: DrawnPanel, frame: Frame, cursor_px: numbe
           ></canvas>`
           : nothing
       }
-      <svg width=${frame.width} height=${height} role="img" aria-label=${sentence}>
-        ${unsafeSVG(drawing)}
-      </svg>
+      <svg width=${frame.width} height=${height} role="img" aria-label=${sentence} .innerHTML=${drawing}></svg>
       <div
         class="cursor-line"
         ?hidden=${!inView}

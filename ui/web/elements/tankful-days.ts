@@ -50,11 +50,20 @@ export class TankfulDays extends LightElement {
   private data!: DaysData;
   private drawn: DrawnPlots | null = null;
   private strip = '';
-  private painted: DrawnPlots | null = null;
+  private painted: DrawnPlots['pixels'] = null;
   private announcing = 0;
   private looking = 0;
   private readonly scheme = matchMedia('(prefers-color-scheme: dark)');
   private readonly size = new ResizeObserver(() => this.measure());
+  /** Panels out of sight. */
+  private readonly unseen = new Set<PanelKey>();
+  private readonly sight = new IntersectionObserver((seen) => {
+    for (const { isIntersecting, target } of seen) {
+      const key = (target as HTMLElement).dataset.panel as PanelKey;
+      if (isIntersecting) this.unseen.delete(key);
+      else this.unseen.add(key);
+    }
+  });
   private readonly gestures = new DaysGestures({
     frame: () => this.drawn?.frame ?? null,
     window: () => this.window,
@@ -72,6 +81,7 @@ export class TankfulDays extends LightElement {
   override disconnectedCallback(): void {
     this.scheme.removeEventListener('change', this.onScheme);
     this.size.disconnect();
+    this.sight.disconnect();
     clearTimeout(this.announcing);
     clearTimeout(this.looking);
     super.disconnectedCallback();
@@ -97,8 +107,11 @@ export class TankfulDays extends LightElement {
       palette: this.dark ? darkPalette : lightPalette,
       chosen: this.chosen,
       pinned: this.pinned?.name ?? null,
+      ...(this.drawn && this.shown.ofDays !== undefined && !any('units', 'window_s', 'width', 'dark')
+        ? { unseen: { keys: this.unread, before: this.drawn } }
+        : {}),
     });
-    if (any('shown', 'width')) {
+    if (any('shown', 'width') && (this.shown.ofDays === undefined || this.strip === '')) {
       const { time_s } = this.shown.result.series;
       const [{ values }] = this.data.temperatures.lines;
       const { cold } = this.data.temperatures;
@@ -117,12 +130,14 @@ export class TankfulDays extends LightElement {
   }
 
   protected override updated(): void {
-    if (!this.canvas || !this.drawn || this.painted === this.drawn) return;
-    const { width, height, rgba } = this.drawn.pixels;
+    for (const stage of this.querySelectorAll('.plots .stage')) this.sight.observe(stage);
+    const pixels = this.drawn?.pixels;
+    if (!this.canvas || !pixels || this.painted === pixels) return;
+    const { width, height, rgba } = pixels;
     this.canvas.width = width;
     this.canvas.height = height;
     this.canvas.getContext('2d')?.putImageData(new ImageData(rgba, width, height), 0, 0);
-    this.painted = this.drawn;
+    this.painted = pixels;
   }
 
   override render(): TemplateResult {
@@ -172,6 +187,12 @@ export class TankfulDays extends LightElement {
     const waiting = this.wantsCloser && !this.closer() ? daysWords.closeLook : '';
     const words = isClose(this.window) ? waiting : daysWords.tapHint;
     return html`<p class="help" role="status">${words}</p>`;
+  }
+
+  /** Panels that a moving hand can do without: those out of sight, and the field until it reaches over all days. */
+  private get unread(): ReadonlySet<PanelKey> {
+    const { result, ofDays } = this.shown;
+    return result.days === ofDays ? this.unseen : new Set([...this.unseen, 'field' as const]);
   }
 
   private get whole(): TimeSpan {

@@ -1,7 +1,6 @@
 /** Where the heat goes: a drawing of its flows over the span shown in Days, or the whole run, and the same as a table. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { bothEnergies, heatWords, type Units } from '../../words/index.ts';
 import type { DaysShown } from '../app/days-data.ts';
 import { type HeatBalance, type HeatFlow, type HeatPlace, heatBalance } from '../app/heat-flows.ts';
@@ -131,9 +130,8 @@ export class TankfulHeat extends LightElement {
       height=${height}
       role="img"
       aria-label=${heatWords.sentence(seen.map(words).join('; '))}
-    >
-      ${unsafeSVG(drawing)}
-    </svg>`;
+      .innerHTML=${drawing}
+    ></svg>`;
   }
 
   private measure(): void {

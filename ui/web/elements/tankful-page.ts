@@ -1,6 +1,7 @@
 /** The whole page: its rooms one under the other. Listens to the store and hands plain values down. */
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import { shellWords } from '../../words/index.ts';
 import { listen } from '../app/listen.ts';
 import { momentTitle } from '../app/moments.ts';
@@ -30,6 +31,8 @@ export class TankfulPage extends LightElement {
 
   private leave = () => {};
   private openedPart: string | null = null;
+  /** What stands still while a hand moves: the drawing follows the hand by itself, and nobody reads the list. */
+  private rest: { facts: PageState['facts']; seen: Shown | null } = { facts: null, seen: null };
   private water: { of: Shown; at: WaterAt; scale: FieldScale } | null = null;
 
   override connectedCallback(): void {
@@ -80,6 +83,7 @@ export class TankfulPage extends LightElement {
   override render(): TemplateResult {
     const state = this.page.store.get();
     const seen = newest(state);
+    if (state.preview === null) this.rest = { facts: state.facts, seen };
     return html`
       <header class="masthead">
         <h1>${shellWords.title}</h1>
@@ -88,12 +92,12 @@ export class TankfulPage extends LightElement {
       ${roomLinks(this.inSight)}
       <main>
         <tankful-choice .page=${this.page} .design=${state.design} .units=${state.units}></tankful-choice>
-        <div id="answers" class="room">${answerLines(state, this.page)}</div>
+        <div id="answers" class="room">${guard([state.answers, state.units, state.design, state.facts === null], () => answerLines(state, this.page))}</div>
         ${troubleList(state.problems.map(({ path, ...problem }) => ({ where: path, ...problem })))}
         ${runLine(state, this.page)} ${seen ? dangerList(seen.result.cautions) : nothing}
         ${this.compare(state)}
         <div class="bench">
-          <div id="section" class="room">${this.section(state, seen)}</div>
+          <div id="section" class="room">${this.section(state)}</div>
           <div id="days" class="room">${seen ? this.days(state, seen) : nothing}</div>
         </div>
         <div class="bench ${state.part === null ? 'alone' : ''}">${this.parts(state, seen)}</div>
@@ -108,7 +112,8 @@ export class TankfulPage extends LightElement {
     `;
   }
 
-  private section({ facts, design, units, cursor_s, pinned }: PageState, seen: Shown | null): TemplateResult {
+  private section({ design, units, cursor_s, pinned }: PageState): TemplateResult {
+    const { facts, seen } = this.rest;
     const water = seen && this.waterOf(seen, cursor_s);
     // A run of another filling says nothing of this one's level.
     const filled = (of: Shown['facts'] | null) => of?.store.water_depth_m;
@@ -139,11 +144,11 @@ export class TankfulPage extends LightElement {
   }
 
   private parts(state: PageState, seen: Shown | null): TemplateResult {
-    const { design, facts, units, problems, part, typed } = state;
+    const { design, units, problems, part, typed } = state;
     if (part !== null) void load('tankful-card');
     return html`<tankful-parts-list
         .scenario=${design.scenario}
-        .facts=${facts}
+        .facts=${this.rest.facts}
         .units=${units}
         .problems=${problems}
         .openedPart=${part}

@@ -3,7 +3,6 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { classMap } from 'lit/directives/class-map.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { type Edit, gripEdits, type Scenario, type SectionFacts } from '../../../../sim/index.ts';
 import { sectionWords, systemOf, type Units } from '../../../words/index.ts';
 import { tell } from '../../app/events.ts';
@@ -112,9 +111,8 @@ export class TankfulSection extends LightElement {
                   height=${drawing.frame.height}
                   role="img"
                   aria-label=${drawing.sentence}
-                >
-                  ${unsafeSVG(drawing.svg)}
-                </svg>
+                  .innerHTML=${drawing.svg}
+                ></svg>
                 ${this.handles(drawing)}`
               : nothing
           }
