@@ -6,8 +6,10 @@ import type { PageState, Shown } from './page-state.ts';
 import type { Store } from './store.ts';
 
 export interface Live {
-  /** Runs the design as it stands; quietly, where what is shown is its result already. */
-  full(quietly?: boolean): void;
+  /** Runs the design as it stands. */
+  full(): void;
+  /** Has the worker compile its code by a run that nobody looks at. */
+  wake(): void;
   /** A quick look at a design that a hand still moves. */
   estimate(scenario: Scenario): void;
   /** Back from a quick look to the last full run, or to a new one if the design has changed since. */
@@ -45,7 +47,7 @@ export function createLive(store: Store<PageState>, runner: Runner, done: (shown
           store.set({ problems: [report.problem], progress: null, estimate: null });
           return;
         case 'progress':
-          if (store.get().progress !== null) store.set({ progress: report.share });
+          store.set({ progress: report.share });
           return;
         case 'result': {
           if (!read) return;
@@ -62,14 +64,17 @@ export function createLive(store: Store<PageState>, runner: Runner, done: (shown
     };
   }
 
-  function full(quietly = false): void {
+  function full(): void {
     const { scenario } = store.get().design;
-    if (!quietly) store.set({ progress: 0 });
+    store.set({ progress: 0 });
     runner.run(scenario, 'full', hear(scenario, true));
   }
 
   return {
     full,
+    wake() {
+      runner.run(store.get().design.scenario, 'estimate', () => {});
+    },
     estimate(scenario) {
       if (store.get().progress !== null) store.set({ progress: null });
       runner.run(scenario, 'estimate', hear(scenario, false));

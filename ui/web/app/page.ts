@@ -54,7 +54,7 @@ export interface Page {
   openScenario(json: unknown): void;
   /** Runs the design anew; the page does so by itself after every change. */
   run(): void;
-  /** Wakes the worker, so that it is warm when a hand moves something; what was built in is run anew meanwhile. */
+  /** Wakes the worker, so that it is warm when a hand moves something. */
   wake(): void;
   stop(): void;
 }
@@ -183,10 +183,11 @@ export function openPage({ catalogue, opening, runner, pool, now, builtIn }: Pag
         }
       });
     },
-    run: () => live.full(),
+    run: live.full,
     wake() {
-      const { shown, design } = store.get();
-      if (shown?.scenario === design.scenario) live.full(true);
+      // What runs at that moment wakes it too.
+      const { shown, design, progress, preview } = store.get();
+      if (shown?.scenario === design.scenario && progress === null && preview === null) live.wake();
     },
     stop: live.stop,
   };
