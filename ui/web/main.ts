@@ -21,6 +21,10 @@ const page = openPage({
   runner: createRunner(startWorker),
   pool: createPool(startWorker, answerWorkers),
   now: () => performance.now(),
+  later(act, ms) {
+    const timer = setTimeout(act, ms);
+    return () => clearTimeout(timer);
+  },
   builtIn: solved?.textContent ? unpackBuiltIn(solved.textContent) : null,
 });
 element.page = page;

@@ -34,11 +34,19 @@ export interface Asking {
   stop(key: AnswerKey | 'range'): void;
   /** What is under way is of no use any more. */
   stopAll(): void;
-  /** The quick ones, for a design that was just run. */
+  /** The quick ones, for a design that was just run and stays for a moment. */
   askQuick(): void;
 }
 
-export function createAsking(store: Store<PageState>, pool: Pool, now: () => number): Asking {
+/** Whoever changes a design changes it again at once, or rests for longer than this. */
+const rest_ms = 1200;
+
+export function createAsking(
+  store: Store<PageState>,
+  pool: Pool,
+  { now, later }: { now(): number; later(act: () => void, ms: number): () => void },
+): Asking {
+  let forget = () => {};
   const underWay = new Map<AnswerKey | 'range', UnderWay>();
 
   function stateOf(key: AnswerKey | 'range'): AnswerState | RangeState | null {
@@ -114,6 +122,7 @@ export function createAsking(store: Store<PageState>, pool: Pool, now: () => num
       underWay.get(key)?.stop();
     },
     stopAll() {
+      forget();
       for (const [key, mine] of underWay) {
         underWay.delete(key);
         mine.stop();
@@ -121,10 +130,13 @@ export function createAsking(store: Store<PageState>, pool: Pool, now: () => num
       }
     },
     askQuick() {
-      const { facts, design, answers } = store.get();
-      for (const key of unasked) {
-        if (facts && canAsk(key, facts) && answers[key].of !== design.scenario) ask(key);
-      }
+      forget();
+      forget = later(() => {
+        const { facts, design, answers } = store.get();
+        for (const key of unasked) {
+          if (facts && canAsk(key, facts) && answers[key].of !== design.scenario) ask(key);
+        }
+      }, rest_ms);
     },
   };
 }

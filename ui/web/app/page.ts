@@ -20,6 +20,8 @@ export interface PageDoors {
   pool: Pool;
   /** Milliseconds. */
   now(): number;
+  /** Acts after a while, unless the function given back is called. */
+  later(act: () => void, ms: number): () => void;
   builtIn: BuiltIn | null;
 }
 
@@ -59,7 +61,8 @@ export interface Page {
   stop(): void;
 }
 
-export function openPage({ catalogue, opening, runner, pool, now, builtIn }: PageDoors): Page {
+export function openPage(doors: PageDoors): Page {
+  const { catalogue, opening, runner, pool, now, builtIn } = doors;
   const design: Design = { ...opening, name: nameOf(opening.scenario) };
   const shown = builtIn && { ...builtIn.shown, scenario: design.scenario };
   const store = createStore<PageState>({
@@ -81,7 +84,7 @@ export function openPage({ catalogue, opening, runner, pool, now, builtIn }: Pag
     part: null,
     gesture: null,
   });
-  const asking = createAsking(store, pool, now);
+  const asking = createAsking(store, pool, doors);
   const live = createLive(store, runner, () => asking.askQuick());
   let detail: UnderWay | null = null;
   let chosen = 0;

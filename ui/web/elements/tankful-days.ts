@@ -189,10 +189,16 @@ export class TankfulDays extends LightElement {
     return html`<p class="help" role="status">${words}</p>`;
   }
 
-  /** Panels that a moving hand can do without: those out of sight, and the field until it reaches over all days. */
+  /**
+   * Panels that a moving hand can do without: those out of sight, and all but the first in sight until the estimate
+   * reaches over all days, which it does as soon as the hand rests.
+   */
   private get unread(): ReadonlySet<PanelKey> {
     const { result, ofDays } = this.shown;
-    return result.days === ofDays ? this.unseen : new Set([...this.unseen, 'field' as const]);
+    if (result.days === ofDays) return this.unseen;
+    const keys = Object.keys(daysWords.panels) as PanelKey[];
+    const followed = keys.find((key) => this.drawn?.panels[key] && !this.unseen.has(key));
+    return new Set(keys.filter((key) => key !== followed));
   }
 
   private get whole(): TimeSpan {

@@ -42,11 +42,18 @@ function setUp(builtIn: PageDoors['builtIn'] = null) {
   let stops = 0;
   const asked: { key: string; scenario: Scenario; heard: Heard<Answer>; stopped: boolean }[] = [];
   const ranges: { vary: string; scenario: Scenario; heard: Heard<RangeAnswer> }[] = [];
+  let waiting = () => {};
   const page = openPage({
     catalogue,
     opening,
     builtIn,
     now: () => 0,
+    later(act) {
+      waiting = act;
+      return () => {
+        waiting = () => {};
+      };
+    },
     runner: {
       run: (own, how, heard) => void runs.push({ scenario: own, how, heard }),
       stop: () => void stops++,
@@ -76,7 +83,19 @@ function setUp(builtIn: PageDoors['builtIn'] = null) {
     run.heard({ id: 1, kind: 'result', result, ofDays: 2 });
   };
   const refuse = (run = last()) => run.heard({ id: 1, kind: 'refused', problems: [problem], sketch: null });
-  return { page, runs, last, read, finish, refuse, asked, ranges, get: page.store.get, stops: () => stops };
+  return {
+    page,
+    runs,
+    last,
+    read,
+    finish,
+    refuse,
+    asked,
+    ranges,
+    rest: () => waiting(),
+    get: page.store.get,
+    stops: () => stops,
+  };
 }
 
 describe('the page', () => {
@@ -270,18 +289,35 @@ describe('the units', () => {
 });
 
 describe('answers', () => {
-  it('that are quick come unasked after each run of a new design', () => {
-    const { page, asked, finish } = setUp();
+  it('that are quick come unasked after each run of a new design that rests', () => {
+    const { page, asked, finish, rest } = setUp();
     finish();
+    expect(asked).toEqual([]);
+    rest();
     const keys = asked.map(({ key }) => key);
     expect(keys).toContain('coil');
     page.run();
     for (const { heard } of asked) heard.answered({} as Answer);
     finish();
+    rest();
     expect(asked).toHaveLength(keys.length);
     page.commit(depth('30 in'), 'water depth');
     finish();
+    rest();
     expect(asked.map(({ key }) => key)).toEqual([...keys, ...keys]);
+  });
+
+  it('are not begun, and stopped, for a design that is being changed again', () => {
+    const { page, asked, finish, rest } = setUp();
+    finish();
+    page.preview(depth('30 in'));
+    rest();
+    expect(asked).toEqual([]);
+    page.cancelPreview();
+    rest();
+    expect(asked.length).toBeGreaterThan(0);
+    page.preview(depth('31 in'));
+    expect(asked.every(({ stopped }) => stopped)).toBe(true);
   });
 
   it('tell how far they are, and what they are the answer for', () => {
