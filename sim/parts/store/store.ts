@@ -229,25 +229,20 @@ export class Store {
   /** Heat that would carry a layer past boiling leaves as steam instead. */
   #steam(out: number[]): void {
     const { layer_C, heat_W, layers, boiling_C } = this;
-    let steam_W = 0;
-    for (let i = layers - 1; i >= 0 && layer_C[i] > boiling_C - STEAMING_RANGE; i--) {
-      // A pool shares its heat: what its lower layers receive boils off the whole of it.
-      let j = i;
-      let heat = heat_W[i];
-      let mass = this.mass_kg[i];
-      while (j > 0 && layer_C[j - 1] === layer_C[i]) {
-        j--;
-        heat += heat_W[j];
-        mass += this.mass_kg[j];
-      }
-      // Water that a step carried past boiling gives off more than it receives, and comes back.
-      const share = Math.min(2, (layer_C[i] - (boiling_C - STEAMING_RANGE)) / STEAMING_RANGE);
-      if (heat > 0) {
-        const boiled = share * heat;
-        steam_W += boiled;
-        for (let k = j; k <= i; k++) heat_W[k] -= (boiled * this.mass_kg[k]) / mass;
-      }
-      i = j;
+    // The water near boiling is taken together: what its lower layers receive may boil off its top or make good what
+    // the top loses. Taken pool by pool, steam would jump whenever two pools meet.
+    const from = boiling_C - STEAMING_RANGE;
+    let net = 0;
+    let given = 0;
+    for (let i = layers - 1; i >= 0 && layer_C[i] > from; i--) {
+      const part = steamShare(layer_C[i] - from) * heat_W[i];
+      net += part;
+      if (part > 0) given += part;
+    }
+    const steam_W = Math.max(0, net);
+    for (let i = layers - 1; steam_W > 0 && i >= 0 && layer_C[i] > from; i--) {
+      const part = steamShare(layer_C[i] - from) * heat_W[i];
+      if (part > 0) heat_W[i] -= (steam_W * part) / given;
     }
     const steam_kg_s = steam_W / waterLatentHeat(boiling_C);
     out[BOILED] = steam_kg_s;
@@ -343,4 +338,12 @@ export class Store {
     const below = Math.min(this.layers - 2, Math.floor(place));
     return layer_C[below] + (place - below) * (layer_C[below + 1] - layer_C[below]);
   }
+}
+
+/**
+ * Share of its heat that a layer gives to steam, by how far [K] it is into the steaming range: rising to 1 at boiling, and
+ * on to 2, so that water which a step carried past boiling gives off more than it receives, and comes back.
+ */
+function steamShare(into_K: number): number {
+  return Math.min(2, into_K / STEAMING_RANGE);
 }
