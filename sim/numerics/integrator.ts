@@ -49,8 +49,8 @@ const LONGEST_STEP = 3600;
 const FEW_COLUMNS = 3;
 const MOST_COLUMNS = 9;
 const FINE = 1e-5;
-/** Solver steps in one span; a span is at most a day, so this is never reached by a sound run. */
-const MOST_STEPS = 100_000;
+/** Evaluations in one span: an hour at most, for which a stiff plant takes some thousands. */
+const MOST_IN_A_SPAN = 500_000;
 
 export class Integrator {
   evaluations = 0;
@@ -60,6 +60,8 @@ export class Integrator {
   #budget: number;
   #f1: number[];
   #busy = false;
+  /** Evaluations at which the present span is given up. */
+  #ceiling: number;
   /** The derivative last told to `know`, and where. */
   #knownTime = Number.NaN;
   readonly #knownState: number[];
@@ -79,6 +81,7 @@ export class Integrator {
     }
     this.#equations = equations;
     this.#budget = budget;
+    this.#ceiling = budget;
     this.#f1 = new Array<number>(equations.size).fill(0);
     this.#knownState = this.#f1.slice();
     this.#knownRates = this.#f1.slice();
@@ -86,8 +89,12 @@ export class Integrator {
     this.#solver = new Solver((t, y, out) => this.#rates(t, y, out), equations.size, {
       rawFunction: true,
       denseOutput: false,
-      maxSteps: MOST_STEPS,
+      // The package's own limit has no message worth reading: evaluations are counted instead.
+      maxSteps: Number.MAX_SAFE_INTEGER,
       maxStepSize: LONGEST_STEP,
+      // The package's own check halves the step while rates change by more than themselves. Near rest they are rounding,
+      // and it halves for ever; the error estimate needs no such help (measured: same errors, same cost).
+      stabilityCheckCount: 0,
       maxExtrapolationColumns: tolerance < FINE ? MOST_COLUMNS : FEW_COLUMNS,
       relativeTolerance: equations.absoluteTolerance.map((_, i) => tolerance / sharpness(i)),
       absoluteTolerance: equations.absoluteTolerance.map((a, i) =>
@@ -119,9 +126,9 @@ export class Integrator {
       for (let i = 0; i < out.length; i++) out[i] = this.#knownRates[i];
       return;
     }
-    if (++this.evaluations > this.#budget) {
+    if (++this.evaluations > this.#ceiling) {
       throw new IntegrationError(
-        `run at ${t.toFixed(1)} s - expected at most ${this.#budget} evaluations - got more - ` +
+        `run at ${t.toFixed(1)} s - expected at most ${this.#ceiling} evaluations - got more - ` +
           'shorten the run, or look for a control that switches without a dead band',
       );
     }
@@ -165,6 +172,7 @@ export class Integrator {
       throw new IntegrationError('integrator - expected one span at a time - got two - report this');
     this.#busy = true;
     try {
+      this.#ceiling = Math.min(this.#budget, this.evaluations + MOST_IN_A_SPAN);
       this.#solver.options.initialStepSize = firstStep;
       this.#solver.options.maxStepSize = longestStep;
       // After a first step is rejected the package reads a step size it may not have computed: NaN, or an old one.

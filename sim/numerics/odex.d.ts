@@ -9,6 +9,8 @@ export interface Options {
   initialStepSize: number;
   maxStepSize: number;
   maxExtrapolationColumns: number;
+  /** Substeps a step in which it checks that rates do not change by more than themselves. */
+  stabilityCheckCount: number;
   denseOutput: boolean;
   relativeTolerance: number | number[];
   absoluteTolerance: number | number[];
