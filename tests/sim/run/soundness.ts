@@ -19,7 +19,7 @@ const DRY_AIR = 0.7;
 /** Less than this is rounding, not flow [m3/s]. */
 const STILL_M3_S = 1e-11;
 /** Integrals do not steer the step: one that has just begun may be this much below nothing [kg, m3, s ...]. */
-const INTEGRAL_SLACK = 0.01;
+const INTEGRAL_SLACK = 0.05;
 /** Figures of heat that may go either way: a store colder than its room gains. */
 const EITHER_WAY = /^(household_heat_J|loss_J|engine_heat_J|solar_heat_J|solar_share|radiator_J|.*_C(_.*)?)$/;
 

@@ -8,11 +8,12 @@ type Part<K extends keyof Scenario> = NonNullable<Scenario[K]>;
 export function randomEngine(chance: Chance, coil: string, depth_m: number): Part<'engine'> {
   const rated = chance.between(1000, 20_000);
   const fuel = chance.pick(['diesel', 'gasoline', 'propane'] as const);
-  const span = () => ({
-    days: chance.days(),
-    from: chance.clock(0, 21),
-    to: chance.pick(['22:30', '24:00', '1:15']),
-  });
+  const span = () => {
+    const days = chance.days();
+    const from = chance.clock(0, 21);
+    const to = chance.pick(['22:30', '24:00', '1:15']);
+    return { days, from, to: to === from ? '24:00' : to };
+  };
   const below = chance.between(25, 60);
   const thermostat = chance.between(65, 90);
   return {
