@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { glossary, readScenario, simulate } from '../../../sim/index.ts';
 import demo from '../../../scenarios/demo.json' with { type: 'json' };
+import { glossary, readScenario, simulate } from '../../../sim/index.ts';
 import { cautionWords, eventWords } from '../../../ui/words/index.ts';
 
 /** Every name a run uses has one meaning in the glossary and one label in the words. */
