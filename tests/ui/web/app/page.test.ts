@@ -1,102 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import demo from '../../../../scenarios/demo.json';
-import {
-  type Answer,
-  type Edit,
-  type Problem,
-  type RangeAnswer,
-  type Result,
-  readScenario,
-  type Scenario,
-  sectionFacts,
-} from '../../../../sim/index.ts';
-import { openPage, type PageDoors } from '../../../../ui/web/app/page.ts';
+import type { Answer } from '../../../../sim/index.ts';
 import { isOutdated, isStale, newest } from '../../../../ui/web/app/page-state.ts';
-import type { Heard } from '../../../../ui/web/worker/pool.ts';
-import type { RunReport } from '../../../../ui/web/worker/protocol.ts';
 import { handMadeResult } from '../hand-made.ts';
-
-const scenario = demo as unknown as Scenario;
-const other = { ...scenario, name: 'Other', run: { days: 3 } } as Scenario;
-const entry = (id: string, name: string, own: Scenario) => ({ id, name, note: '', load: async () => own });
-const catalogue = [entry('demo', 'Demo', scenario), entry('other', 'Other', other)];
-const opening = { id: 'demo', scenario };
-const problem: Problem = { path: 'store', expected: 'water', got: 'air', fix: 'fill it' };
-const depth = (value: unknown): Edit[] => [{ path: 'store.water_depth', value }];
-
-function readFacts() {
-  const read = readScenario(scenario);
-  if (!read.ok) throw new Error('expected the demo to be sound');
-  return sectionFacts(read.plant, read.sketch);
-}
-const facts = readFacts();
-
-interface Run {
-  scenario: Scenario;
-  how: string;
-  heard(report: RunReport): void;
-}
-
-function setUp(builtIn: PageDoors['builtIn'] = null) {
-  const runs: Run[] = [];
-  let stops = 0;
-  const asked: { key: string; scenario: Scenario; heard: Heard<Answer>; stopped: boolean }[] = [];
-  const ranges: { vary: string; scenario: Scenario; heard: Heard<RangeAnswer> }[] = [];
-  let waiting = () => {};
-  const page = openPage({
-    catalogue,
-    opening,
-    builtIn,
-    now: () => 0,
-    later(act) {
-      waiting = act;
-      return () => {
-        waiting = () => {};
-      };
-    },
-    runner: {
-      run: (own, how, heard) => void runs.push({ scenario: own, how, heard }),
-      stop: () => void stops++,
-    },
-    pool: {
-      answer(key, own, heard) {
-        const entry = { key, scenario: own, heard, stopped: false };
-        asked.push(entry);
-        return {
-          stop() {
-            entry.stopped = true;
-          },
-        };
-      },
-      range(vary, own, heard) {
-        ranges.push({ vary, scenario: own, heard });
-        return { stop() {} };
-      },
-      detail: () => ({ stop() {} }),
-    },
-  });
-  const last = () => runs[runs.length - 1];
-  const read = (run = last()) =>
-    run.heard({ id: 1, kind: 'read', facts, firstWeekday: 5, filled: [], notes: [] });
-  const finish = (run = last(), result: Result = handMadeResult()) => {
-    read(run);
-    run.heard({ id: 1, kind: 'result', result, ofDays: 2 });
-  };
-  const refuse = (run = last()) => run.heard({ id: 1, kind: 'refused', problems: [problem], sketch: null });
-  return {
-    page,
-    runs,
-    last,
-    read,
-    finish,
-    refuse,
-    asked,
-    ranges,
-    rest: () => waiting(),
-    get: page.store.get,
-    stops: () => stops,
-  };
-}
+import { depth, facts, problem, scenario, setUp } from './held-page.ts';
 
 describe('the page', () => {
   it('runs the demo on opening', () => {
@@ -207,6 +113,22 @@ describe('a hand that moves something', () => {
     expect(isStale(get())).toBe(false);
   });
 
+  it('sees the first days at once and the others when it rests', () => {
+    const { page, last, read, finish, rest, get } = setUp();
+    finish();
+    page.preview(depth('20 in'));
+    read();
+    const picture = (days: number) =>
+      last().heard({ id: 1, kind: 'result', result: { ...handMadeResult(), days }, ofDays: 10 });
+    picture(1);
+    expect(get().estimate?.result.days).toBe(1);
+    picture(4);
+    picture(10);
+    expect(get().estimate?.result.days).toBe(1);
+    rest();
+    expect(get().estimate?.result.days).toBe(10);
+  });
+
   it('keeps the estimate, labelled so, until the full run of what it let go of is there', () => {
     const { page, finish, last, get } = setUp();
     finish();
@@ -285,108 +207,6 @@ describe('the units', () => {
     expect(get()).toMatchObject({ units: 'mixed', design: { scenario } });
     expect(get().design.scenario).toBe(scenario);
     expect(runs).toHaveLength(1);
-  });
-});
-
-describe('answers', () => {
-  it('that are quick come unasked after each run of a new design that rests', () => {
-    const { page, asked, finish, rest } = setUp();
-    finish();
-    expect(asked).toEqual([]);
-    rest();
-    const keys = asked.map(({ key }) => key);
-    expect(keys).toContain('coil');
-    page.run();
-    for (const { heard } of asked) heard.answered({} as Answer);
-    finish();
-    rest();
-    expect(asked).toHaveLength(keys.length);
-    page.commit(depth('30 in'), 'water depth');
-    finish();
-    rest();
-    expect(asked.map(({ key }) => key)).toEqual([...keys, ...keys]);
-  });
-
-  it('are not begun, and stopped, for a design that is being changed again', () => {
-    const { page, asked, finish, rest } = setUp();
-    finish();
-    page.preview(depth('30 in'));
-    rest();
-    expect(asked).toEqual([]);
-    page.cancelPreview();
-    rest();
-    expect(asked.length).toBeGreaterThan(0);
-    page.preview(depth('31 in'));
-    expect(asked.every(({ stopped }) => stopped)).toBe(true);
-  });
-
-  it('tell how far they are, and what they are the answer for', () => {
-    const { page, asked, finish, get } = setUp();
-    finish();
-    page.ask('store');
-    const { heard } = asked[asked.length - 1];
-    heard.progress(3, 24);
-    expect(get().answers.store).toMatchObject({ at: 'working', progress: [3, 24] });
-    heard.answered({ key: 'store' } as Answer);
-    expect(get().answers.store).toMatchObject({ at: 'done', of: scenario });
-    page.commit(depth('30 in'), 'water depth');
-    expect(isOutdated(get().answers.store, get())).toBe(true);
-    expect(get().answers.store.answer).toEqual({ key: 'store' });
-  });
-
-  it('are stopped on request, and keep what was finished', () => {
-    const { page, asked, get } = setUp();
-    page.ask('store');
-    page.stopAsking('store');
-    expect(asked[0].stopped).toBe(true);
-    asked[0].heard.answered({ key: 'store', stopped: true } as Answer);
-    expect(get().answers.store).toMatchObject({ at: 'stopped', answer: { stopped: true } });
-  });
-
-  it('of a design that is no more are stopped and not taken in', () => {
-    const { page, asked, get } = setUp();
-    page.ask('store');
-    page.commit(depth('30 in'), 'water depth');
-    expect(asked[0].stopped).toBe(true);
-    asked[0].heard.answered({ key: 'store' } as Answer);
-    expect(get().answers.store).toMatchObject({ at: 'none' });
-  });
-
-  it('say why they failed', () => {
-    const { page, asked, get } = setUp();
-    page.ask('store');
-    asked[0].heard.failed('the store has no bottom');
-    expect(get().answers.store).toMatchObject({ at: 'failed', problem: 'the store has no bottom' });
-  });
-});
-
-describe('an input varied over a range', () => {
-  const spec = { path: 'store.water_depth', from: '20 in', to: '32 in', n: 4 };
-
-  it('is run and told of as it goes', () => {
-    const { page, ranges, get } = setUp();
-    page.tryRange(spec);
-    expect(ranges).toMatchObject([{ vary: 'store.water_depth=20 in:32 in:4', scenario }]);
-    ranges[0].heard.progress(1, 4);
-    expect(get().range).toMatchObject({ spec, at: 'working', progress: [1, 4] });
-    ranges[0].heard.answered({ points: [{}, {}], done: 2 } as RangeAnswer);
-    expect(get().range).toMatchObject({ at: 'done', answer: { done: 2 }, of: scenario });
-  });
-
-  it('is marked where it was stopped', () => {
-    const { page, ranges, get } = setUp();
-    page.tryRange(spec);
-    ranges[0].heard.answered({ points: [{}, {}], done: 1 } as RangeAnswer);
-    expect(get().range?.at).toBe('stopped');
-  });
-
-  it('gives way to another one', () => {
-    const { page, ranges, get } = setUp();
-    page.tryRange(spec);
-    page.tryRange({ ...spec, n: 7 });
-    ranges[0].heard.answered({ points: [], done: 0 } as unknown as RangeAnswer);
-    expect(get().range).toMatchObject({ at: 'working', spec: { n: 7 } });
-    expect(get().range?.answer).toBeUndefined();
   });
 });
 
