@@ -31,9 +31,13 @@ async function watchLatencies(page: Page): Promise<void> {
         .split(/[.[\]]+/)
         .filter((step) => step !== '')
         .reduce<unknown>((at, step) => (at as Record<string, unknown> | undefined)?.[step], scenario);
+    let moved_ms = 0;
+    element.addEventListener('pointermove', () => {
+      moved_ms = performance.now();
+    });
     element.addEventListener('preview-edits', (event) => {
       const [edit] = (event as CustomEvent<{ edits: { path: string; value: string }[] }>).detail.edits;
-      moved.push({ ...edit, at: performance.now() });
+      moved.push({ ...edit, at: moved_ms });
     });
     let last: unknown = null;
     element.page.store.subscribe(() => {

@@ -22,10 +22,21 @@ const sound: PageState['problems'] = [];
 
 type Read = Pick<Shown, 'facts' | 'firstWeekday' | 'filled' | 'notes'>;
 
+/** A hand that moves on within this does not want its last place drawn more fully [ms]. */
+const rest_ms = 120;
+
 /** @param done called with every full run that worked */
-export function createLive(store: Store<PageState>, runner: Runner, done: (shown: Shown) => void): Live {
+export function createLive(
+  store: Store<PageState>,
+  runner: Runner,
+  later: (act: () => void, ms: number) => () => void,
+  done: (shown: Shown) => void,
+): Live {
+  let forget = () => {};
+
   function hear(scenario: Scenario, full: boolean): (report: RunReport) => void {
     let read: Read | null = null;
+    let pictures = 0;
     return (report) => {
       switch (report.kind) {
         case 'read': {
@@ -57,17 +68,27 @@ export function createLive(store: Store<PageState>, runner: Runner, done: (shown
             done(shown);
           } else {
             const { facts } = read;
-            store.set({ estimate: { ...shown, ofDays: report.ofDays }, facts, problems: sound });
+            const show = () =>
+              store.set({ estimate: { ...shown, ofDays: report.ofDays }, facts, problems: sound });
+            forget();
+            // The first days follow the hand; the others come when it rests.
+            if (pictures++ === 0) show();
+            else forget = later(show, rest_ms);
           }
         }
       }
     };
   }
 
+  function run(scenario: Scenario, full: boolean): void {
+    forget();
+    runner.run(scenario, full ? 'full' : 'estimate', hear(scenario, full));
+  }
+
   function full(): void {
     const { scenario } = store.get().design;
     store.set({ progress: 0 });
-    runner.run(scenario, 'full', hear(scenario, true));
+    run(scenario, true);
   }
 
   return {
@@ -77,10 +98,11 @@ export function createLive(store: Store<PageState>, runner: Runner, done: (shown
     },
     estimate(scenario) {
       if (store.get().progress !== null) store.set({ progress: null });
-      runner.run(scenario, 'estimate', hear(scenario, false));
+      run(scenario, false);
     },
     settle() {
       const { shown, design } = store.get();
+      forget();
       runner.stop();
       if (shown?.scenario === design.scenario)
         store.set({ estimate: null, problems: sound, facts: shown.facts, progress: null });

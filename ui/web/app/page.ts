@@ -85,7 +85,7 @@ export function openPage(doors: PageDoors): Page {
     gesture: null,
   });
   const asking = createAsking(store, pool, doors);
-  const live = createLive(store, runner, () => asking.askQuick());
+  const live = createLive(store, runner, doors.later, () => asking.askQuick());
   let detail: UnderWay | null = null;
   let chosen = 0;
 

@@ -31,7 +31,7 @@ export class TankfulPage extends LightElement {
 
   private leave = () => {};
   private openedPart: string | null = null;
-  /** What stands still while a hand moves: the drawing follows the hand by itself, and nobody reads the list. */
+  /** What stands still while a hand moves: the drawing follows the hand by itself, the rest is not looked at. */
   private rest: { facts: PageState['facts']; seen: Shown | null } = { facts: null, seen: null };
   private water: { of: Shown; at: WaterAt; scale: FieldScale } | null = null;
 
@@ -84,6 +84,7 @@ export class TankfulPage extends LightElement {
     const state = this.page.store.get();
     const seen = newest(state);
     if (state.preview === null) this.rest = { facts: state.facts, seen };
+    const atRest = this.rest.seen;
     return html`
       <header class="masthead">
         <h1>${shellWords.title}</h1>
@@ -94,17 +95,17 @@ export class TankfulPage extends LightElement {
         <tankful-choice .page=${this.page} .design=${state.design} .units=${state.units}></tankful-choice>
         <div id="answers" class="room">${guard([state.answers, state.units, state.design, state.facts === null], () => answerLines(state, this.page))}</div>
         ${troubleList(state.problems.map(({ path, ...problem }) => ({ where: path, ...problem })))}
-        ${runLine(state, this.page)} ${seen ? dangerList(seen.result.cautions) : nothing}
+        ${runLine(state, this.page)} ${atRest ? dangerList(atRest.result.cautions) : nothing}
         ${this.compare(state)}
         <div class="bench">
           <div id="section" class="room">${this.section(state)}</div>
           <div id="days" class="room">${seen ? this.days(state, seen) : nothing}</div>
         </div>
-        <div class="bench ${state.part === null ? 'alone' : ''}">${this.parts(state, seen)}</div>
-        <div id="heat" class="room">${seen ? this.heat(state, seen) : nothing}</div>
+        <div class="bench ${state.part === null ? 'alone' : ''}">${this.parts(state, atRest)}</div>
+        <div id="heat" class="room">${atRest ? this.heat(state, atRest) : nothing}</div>
         ${
-          seen
-            ? html`<tankful-figures .result=${seen.result} .units=${state.units}></tankful-figures>`
+          atRest
+            ? html`<tankful-figures .result=${atRest.result} .units=${state.units}></tankful-figures>`
             : nothing
         }
       </main>

@@ -17,6 +17,8 @@ import { handleView, legendView } from './section-views.ts';
 
 /** A hand on the keys that pauses this long has let go. */
 const KEYS_LET_GO_MS = 700;
+/** A frame that takes longer leaves the page no time for anything else. */
+const SLOW_MS = 40;
 /** Where the water's colours turn when no run says what is wanted at the tap [C]. */
 const COMFORTABLE_C = 40;
 const HEIGHTS = { narrow: 600, wide: 720 };
@@ -50,6 +52,9 @@ export class TankfulSection extends LightElement {
   private telling = 0;
   private untold: Edit[] | null = null;
   private lettingGo = 0;
+  /** Where the pointer is and the drawing is not yet [m]. */
+  private hand_m: number | null = null;
+  private breathing = false;
   private readonly scheme = matchMedia('(prefers-color-scheme: dark)');
   private readonly size = new ResizeObserver(() => this.measure());
 
@@ -185,11 +190,34 @@ export class TankfulSection extends LightElement {
     const { held } = this;
     if (!held?.from || held.done) return;
     const pull = { x: event.clientX - held.from.x, y: event.clientY - held.from.y };
-    this.moveTo(valueAfterPull(held.handle, pull, held.frame.px_per_m, this.units));
+    this.hand_m = valueAfterPull(held.handle, pull, held.frame.px_per_m, this.units);
+    this.follow();
+  }
+
+  /** Goes after the hand as often as can be drawn: a frame that took long is followed by a rest as long. */
+  private follow(): void {
+    if (this.breathing || this.hand_m === null) return;
+    this.moveTo(this.hand_m);
+    this.hand_m = null;
+    this.breathing = true;
+    const began_ms = performance.now();
+    const rested = () => {
+      this.breathing = false;
+      this.follow();
+    };
+    requestAnimationFrame(() =>
+      setTimeout(() => {
+        const took_ms = performance.now() - began_ms;
+        if (took_ms < SLOW_MS) rested();
+        else setTimeout(rested, took_ms);
+      }),
+    );
   }
 
   private onLetGo(): void {
-    if (this.held?.from) this.commit();
+    if (!this.held?.from) return;
+    if (this.hand_m !== null) this.moveTo(this.hand_m);
+    this.commit();
   }
 
   private onKey(event: KeyboardEvent): void {
@@ -264,6 +292,7 @@ export class TankfulSection extends LightElement {
     cancelAnimationFrame(this.telling);
     clearTimeout(this.lettingGo);
     this.untold = null;
+    this.hand_m = null;
   }
 }
 
