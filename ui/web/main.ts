@@ -1,6 +1,6 @@
 /** Opens the page: what was solved when it was built stands at once; the workers wake afterwards. */
 import { builtInId, unpackBuiltIn } from './app/built-in.ts';
-import { catalogue, opening } from './app/catalogue.ts';
+import { catalogueOf, opening } from './app/catalogue.ts';
 import { openPage } from './app/page.ts';
 import { TankfulPage } from './elements/tankful-page.ts';
 import { createPool } from './worker/pool.ts';
@@ -14,9 +14,10 @@ const wakeAfter_ms = 300;
 
 const startWorker = () => new Worker(new URL('./worker/simulate.ts', import.meta.url), { type: 'module' });
 const solved = document.getElementById(builtInId);
+const builtIn = solved?.textContent ? unpackBuiltIn(solved.textContent) : null;
 const element = new TankfulPage();
 const page = openPage({
-  catalogue,
+  catalogue: catalogueOf(builtIn?.scenarios ?? []),
   opening,
   runner: createRunner(startWorker),
   pool: createPool(startWorker, answerWorkers),
@@ -25,7 +26,7 @@ const page = openPage({
     const timer = setTimeout(act, ms);
     return () => clearTimeout(timer);
   },
-  builtIn: solved?.textContent ? unpackBuiltIn(solved.textContent) : null,
+  builtIn,
 });
 element.page = page;
 document.body.append(element);

@@ -3,6 +3,7 @@
  * page as text beside the code.
  */
 import type { Answer } from '../../../sim/index.ts';
+import type { NamedScenario } from './catalogue.ts';
 import { type PackedSeries, packSeries, unpackSeries } from './packed.ts';
 import type { AnswerKey, Answers, Shown } from './page-state.ts';
 
@@ -12,6 +13,7 @@ export type Solved = Omit<Shown, 'scenario'>;
 export interface BuiltIn {
   shown: Solved;
   answers: Partial<Answers>;
+  scenarios: NamedScenario[];
 }
 
 /** Id of the element that holds the text. */
@@ -20,16 +22,18 @@ export const builtInId = 'built-in';
 interface Packed {
   shown: Omit<Solved, 'result'> & { result: Omit<Solved['result'], 'series'> & { series: PackedSeries } };
   answers: Answer[];
+  scenarios: NamedScenario[];
 }
 
 /** Digits kept of numbers that stand alone: more than are ever shown. */
 const digits = 7;
 
-export function packBuiltIn(shown: Solved, answers: Answer[]): string {
+export function packBuiltIn(shown: Solved, answers: Answer[], scenarios: NamedScenario[]): string {
   const { result } = shown;
   const packed: Packed = {
     shown: { ...shown, result: { ...result, series: packSeries(result.series) } },
     answers,
+    scenarios,
   };
   return JSON.stringify(packed, (_, value: unknown) =>
     typeof value === 'number' && !Number.isInteger(value) ? Number(value.toPrecision(digits)) : value,
@@ -37,12 +41,13 @@ export function packBuiltIn(shown: Solved, answers: Answer[]): string {
 }
 
 export function unpackBuiltIn(text: string): BuiltIn {
-  const { shown, answers } = JSON.parse(text) as Packed;
+  const { shown, answers, scenarios } = JSON.parse(text) as Packed;
   const { result } = shown;
   return {
     shown: { ...shown, result: { ...result, series: unpackSeries(result.series) } },
     answers: Object.fromEntries(
       answers.map((answer) => [answer.key satisfies AnswerKey, { at: 'done', answer }]),
     ),
+    scenarios,
   };
 }

@@ -1,6 +1,6 @@
 /**
- * The scenarios that come with the page: all of /scenarios but those that are broken on purpose. Of all but the opening
- * one only names are there at first.
+ * The scenarios that come with the page: all of /scenarios but those that are broken on purpose. All but the opening
+ * one are loaded when they are chosen; their names stand in the page since it was built.
  */
 import demo from '../../../scenarios/demo.json';
 import type { Scenario } from '../../../sim/index.ts';
@@ -13,24 +13,23 @@ export interface CatalogueEntry {
   load(): Promise<Scenario>;
 }
 
+export type NamedScenario = Pick<CatalogueEntry, 'id' | 'name' | 'note'>;
+
 /** The scenario that the page opens with. */
 export const opening = { id: 'demo', scenario: demo as unknown as Scenario };
 
-const files = import.meta.glob<Scenario>(['../../../scenarios/*.json', '!../../../scenarios/*_broken.json'], {
-  import: 'default',
-});
-const names = import.meta.glob<string>(['../../../scenarios/*.json', '!../../../scenarios/*_broken.json'], {
-  eager: true,
-  import: 'name',
-});
-const notes = import.meta.glob<string>(['../../../scenarios/*.json', '!../../../scenarios/*_broken.json'], {
-  eager: true,
-  import: 'note',
-});
+const files = import.meta.glob<Scenario>(
+  ['../../../scenarios/*.json', '!../../../scenarios/demo.json', '!../../../scenarios/*_broken.json'],
+  { import: 'default' },
+);
 
-export const catalogue: CatalogueEntry[] = Object.entries(files)
-  .map(([path, load]) => {
+/** In the order of their names; a page that was not built names them by their files. */
+export function catalogueOf(named: readonly NamedScenario[]): CatalogueEntry[] {
+  const entries = Object.entries(files).map(([path, load]) => {
     const id = path.replace(/^.*\/|\.json$/g, '');
-    return { id, name: names[path] ?? id, note: notes[path] ?? '', load };
-  })
-  .sort((a, b) => Number(b.id === opening.id) - Number(a.id === opening.id) || (a.name < b.name ? -1 : 1));
+    return { id, name: id, note: '', ...named.find((each) => each.id === id), load };
+  });
+  const { name, note = '' } = opening.scenario;
+  const first = { id: opening.id, name, note, load: async () => opening.scenario };
+  return [first, ...entries.sort((a, b) => (a.name < b.name ? -1 : 1))];
+}

@@ -12,6 +12,16 @@ import {
 } from '../../../sim/index.ts';
 import { packBuiltIn } from '../app/built-in.ts';
 
+const files = import.meta.glob<Scenario>(['../../../scenarios/*.json', '!../../../scenarios/*_broken.json'], {
+  eager: true,
+  import: 'default',
+});
+const scenarios = Object.entries(files).map(([path, { name, note = '' }]) => ({
+  id: path.replace(/^.*\/|\.json$/g, ''),
+  name,
+  note,
+}));
+
 /** The text that stands in the page. */
 export async function solveDemo(): Promise<string> {
   const scenario = demo as unknown as Scenario;
@@ -27,9 +37,10 @@ export async function solveDemo(): Promise<string> {
     filled,
     notes,
   };
-  return packBuiltIn(shown, [
+  const answers = [
     await showersAnswer({ scenario, context, doJobs: doHere(scenario, context) }),
     coilAnswer({ scenario, context }),
     chargingAnswer({ scenario, context }),
-  ]);
+  ];
+  return packBuiltIn(shown, answers, scenarios);
 }

@@ -14,7 +14,7 @@ describe('the page', () => {
   it('has the demo to show at once where it was built in, and is not stale', () => {
     const shown = { facts, result: handMadeResult(), firstWeekday: 5, filled: [], notes: [] };
     const coil = { at: 'done', answer: { key: 'coil' } as Answer } as const;
-    const { runs, get } = setUp({ shown, answers: { coil } });
+    const { runs, get } = setUp({ shown, answers: { coil }, scenarios: [] });
     expect(runs).toEqual([]);
     expect(get().shown?.result.name).toBe('By hand');
     expect(isStale(get())).toBe(false);
@@ -23,7 +23,7 @@ describe('the page', () => {
 
   it('wakes its worker by a run that nobody sees', () => {
     const shown = { facts, result: handMadeResult(), firstWeekday: 5, filled: [], notes: [] };
-    const { page, last, finish, get } = setUp({ shown, answers: {} });
+    const { page, last, finish, get } = setUp({ shown, answers: {}, scenarios: [] });
     const before = get();
     page.wake();
     expect(last()).toMatchObject({ scenario, how: 'estimate' });

@@ -43,7 +43,8 @@ export interface SectionOptions {
 }
 
 export interface SectionDrawing {
-  svg: string;
+  /** Drawn one over the other; while a hand moves something most of them stay as they are. */
+  sheets: string[];
   frame: SectionFrame;
   handles: SectionHandle[];
   legend: LegendLine[];
@@ -57,7 +58,7 @@ export function sectionDrawing(facts: SectionFacts, options: SectionOptions): Se
   const frame = options.frame ?? sectionFrame(stores, { width, height, band: bandHeight(facts) });
   const { store, coils } = facts;
   const now = withLevel(store, options.level_m ?? null);
-  const svg = [
+  const sheets = [
     weaves(),
     floor(frame, facts),
     storeDrawing(frame, now, options),
@@ -72,9 +73,9 @@ export function sectionDrawing(facts: SectionFacts, options: SectionOptions): Se
     rulers(frame, store, units),
     temperatures(frame, now, layer_C, units),
     label(waterLine(now, layer_C, units), frame.middle_x, frame.height - 8, { class: 'weight' }),
-  ].join('');
+  ];
   return {
-    svg,
+    sheets,
     frame,
     handles: handlesOf(frame, facts, units),
     legend: legendOf(facts, layer_C, units, ghost != null),

@@ -1,5 +1,5 @@
 /** The scaled drawing of the plant, with handles to move the water, the coils and the insulation. */
-import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, svg, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { classMap } from 'lit/directives/class-map.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -116,8 +116,9 @@ export class TankfulSection extends LightElement {
                   height=${drawing.frame.height}
                   role="img"
                   aria-label=${drawing.sentence}
-                  .innerHTML=${drawing.svg}
-                ></svg>
+                >
+                  ${drawing.sheets.map((sheet) => svg`<g .innerHTML=${sheet}></g>`)}
+                </svg>
                 ${this.handles(drawing)}`
               : nothing
           }

@@ -4,7 +4,7 @@ import { lightPalette } from '../../../../../ui/web/charts/palette.ts';
 import { type SectionOptions, sectionDrawing } from '../../../../../ui/web/charts/section/section-drawing.ts';
 
 export function drawn(facts: SectionFacts, options: Partial<SectionOptions> = {}) {
-  return sectionDrawing(facts, {
+  const drawing = sectionDrawing(facts, {
     width: 700,
     height: 720,
     layer_C: [20, 40, 60],
@@ -13,6 +13,7 @@ export function drawn(facts: SectionFacts, options: Partial<SectionOptions> = {}
     units: 'US',
     ...options,
   });
+  return { ...drawing, svg: drawing.sheets.join('') };
 }
 
 /** Attributes of every element with a class, in the order of the drawing. */
