@@ -49,6 +49,8 @@ const LONGEST_STEP = 3600;
 const FEW_COLUMNS = 3;
 const MOST_COLUMNS = 9;
 const FINE = 1e-5;
+/** Rates at rest, squared; also the share of the time by which the package may end a span early (3 ms after a year). */
+const RESTING = 1e-11;
 /** Evaluations in one span: an hour at most, for which a stiff plant takes some thousands. */
 const MOST_IN_A_SPAN = 500_000;
 
@@ -92,9 +94,10 @@ export class Integrator {
       // The package's own limit has no message worth reading: evaluations are counted instead.
       maxSteps: Number.MAX_SAFE_INTEGER,
       maxStepSize: LONGEST_STEP,
-      // The package's own check halves the step while rates change by more than themselves. Near rest they are rounding,
-      // and it halves for ever; the error estimate needs no such help (measured: same errors, same cost).
-      stabilityCheckCount: 0,
+      // The package halves a step while rates change by more than themselves, which keeps a stiff state from wobbling
+      // about its rest. At rest itself rates are rounding and it would halve for ever: below this (squared, over the
+      // tolerance, per second) they count as none.
+      uRound: RESTING,
       maxExtrapolationColumns: tolerance < FINE ? MOST_COLUMNS : FEW_COLUMNS,
       relativeTolerance: equations.absoluteTolerance.map((_, i) => tolerance / sharpness(i)),
       absoluteTolerance: equations.absoluteTolerance.map((a, i) =>

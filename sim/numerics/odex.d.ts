@@ -9,8 +9,8 @@ export interface Options {
   initialStepSize: number;
   maxStepSize: number;
   maxExtrapolationColumns: number;
-  /** Substeps a step in which it checks that rates do not change by more than themselves. */
-  stabilityCheckCount: number;
+  /** Machine precision; also the least square of scaled rates that the stiffness check heeds. */
+  uRound: number;
   denseOutput: boolean;
   relativeTolerance: number | number[];
   absoluteTolerance: number | number[];
