@@ -1,31 +1,12 @@
-import { createRequire } from 'node:module';
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { violations } from './support/axe.ts';
 import { looks, type VisitOptions, visit } from './support/visit.ts';
-
-const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
 async function openSolved(options: VisitOptions = {}) {
   const visited = await visit(options);
   await visited.page.waitForSelector('.readout .moment');
   await visited.page.waitForSelector('.stage svg .line.top');
   return visited;
-}
-
-/** What axe finds wrong, as "rule: element". */
-async function violations(page: Page): Promise<string[]> {
-  await page.addScriptTag({ path: axePath });
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as {
-      axe: {
-        run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
-      };
-    };
-    const found = await axe.run();
-    return found.violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary}`),
-    );
-  });
 }
 
 describe('the page', () => {

@@ -28,6 +28,8 @@ export class TankfulPage extends LightElement {
   @property({ attribute: false }) page!: Page;
 
   @state() private inSight: Room | null = null;
+  /** Rooms in sight. */
+  private readonly there = new Set<Room>();
 
   private leave = () => {};
   private openedPart: string | null = null;
@@ -52,11 +54,16 @@ export class TankfulPage extends LightElement {
     const sight = new IntersectionObserver(
       (seen) => {
         for (const { isIntersecting, target } of seen) {
-          if (isIntersecting) this.inSight = target.id as Room;
+          if (isIntersecting) this.there.add(target.id as Room);
+          else this.there.delete(target.id as Room);
         }
+        // Two rooms may stand side by side: the one that was asked for is meant.
+        const { inSight } = this;
+        if (inSight && this.there.has(inSight)) return;
+        this.inSight = rooms.find((room) => this.there.has(room)) ?? inSight;
       },
-      // The line a third down the window decides which room one is in.
-      { rootMargin: '-33% 0px -66% 0px' },
+      // The line a fifth down the window decides which room one is in.
+      { rootMargin: '-20% 0px -79% 0px' },
     );
     for (const room of rooms) {
       const place = this.querySelector(`#${room}`);
@@ -102,6 +109,7 @@ export class TankfulPage extends LightElement {
           <div id="days" class="room">${seen ? this.days(state, seen) : nothing}</div>
         </div>
         <div class="bench ${state.part === null ? 'alone' : ''}">${this.parts(state, atRest)}</div>
+        ${this.range(state)}
         <div id="heat" class="room">${atRest ? this.heat(state, atRest) : nothing}</div>
         ${
           atRest
@@ -185,6 +193,17 @@ export class TankfulPage extends LightElement {
     return html`<tankful-heat .shown=${seen} .units=${units} .window_s=${window_s}></tankful-heat>`;
   }
 
+  private range({ range, design, units }: PageState): TemplateResult | typeof nothing {
+    if (!range) return nothing;
+    void load('tankful-range');
+    return html`<tankful-range
+      .range=${range}
+      .outdated=${range.of !== undefined && range.of !== design.scenario}
+      .units=${units}
+      .now_ms=${this.page.now()}
+    ></tankful-range>`;
+  }
+
   private compare(state: PageState): TemplateResult | typeof nothing {
     const { pinned, shown, answers, units } = state;
     if (!pinned || !shown) return nothing;
@@ -201,6 +220,7 @@ export class TankfulPage extends LightElement {
   /** A link into a room whose code is still to come. */
   private async onLink({ target }: Event): Promise<void> {
     const hash = (target as Element).closest('a')?.hash.slice(1);
+    if (rooms.includes(hash as Room)) this.inSight = hash as Room;
     if (!hash || document.getElementById(hash)) return;
     await loadAll();
     for (const part of this.querySelectorAll<LightElement>('tankful-figures')) await part.updateComplete;

@@ -46,15 +46,16 @@ function line(key: AnswerKey, state: PageState, page: Page): TemplateResult {
     ${at === 'failed' ? html`<span class="trouble">${shellWords.failedAnswer} ${problem}</span>` : nothing}
     ${
       at === 'working'
-        ? html`${progress(own, page.now())}${button(shellWords.stopAnswer, () => page.stopAsking(key))}`
+        ? html`${workingView(own, page.now())}${button(shellWords.stopAnswer, () => page.stopAsking(key))}`
         : answer && !outdated && at === 'done'
           ? nothing
           : button(answer ? shellWords.askAgain : shellWords.ask, () => page.ask(key))
     }`;
 }
 
-function progress(
-  { progress: [done, of] = [0, 0], since_ms = 0 }: AnswerState,
+/** How far something is, and about how long it may still take. */
+export function workingView(
+  { progress: [done, of] = [0, 0], since_ms = 0 }: Pick<AnswerState, 'progress' | 'since_ms'>,
   now_ms: number,
 ): TemplateResult {
   const seconds = done > 0 ? Math.ceil((((now_ms - since_ms) / done) * (of - done)) / 1000) : null;

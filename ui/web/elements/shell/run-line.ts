@@ -12,11 +12,12 @@ export function runLine(state: PageState, page: Page): TemplateResult {
   const note = page.catalogue.find(({ id }) => id === design.id)?.note;
   return html`<div class="run-line ${stale ? 'stale' : ''}">
     <div class="run-words">
-      <p class="shown" role="status">
+      <p class="shown">
       ${stale ? html`<strong>${shellWords.lastGood}</strong> ` : nothing}
       ${estimate ? html`<strong>${estimateWords(estimate.result.days, estimate.ofDays)}</strong> ` : nothing}
       ${seen ? shownWords(seen) : nothing}
       </p>
+      <p class="unseen" role="status">${shown && !stale && !estimate ? shownWords(shown) : nothing}</p>
       ${note ? html`<p class="about">${note}</p>` : nothing}
     </div>
     <div class="run-tools">

@@ -1,0 +1,180 @@
+/** What holds the rooms together: links, the run's line, pinned designs, ranges, answers on request. */
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { violations } from './support/axe.ts';
+import { looks, type VisitOptions, visit } from './support/visit.ts';
+
+async function open(options: VisitOptions = {}) {
+  const visited = await visit(options);
+  await visited.page.waitForSelector('.answer-lines li');
+  await visited.page.waitForSelector('.section-drawing');
+  await visited.page.waitForSelector('.stage svg .line.top');
+  return visited;
+}
+
+/** One step down of the water line by the keyboard, let go of, and run in full. */
+async function lowerTheWater(page: Page): Promise<void> {
+  await page.getByRole('slider', { name: /^Water line/ }).focus();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await page.waitForFunction(() =>
+    /31 3\/4 in/.test(
+      document.querySelector('.handle[data-key=water]')?.getAttribute('aria-valuetext') ?? '',
+    ),
+  );
+  await page.waitForFunction(() => {
+    const line = document.querySelector('.run-line');
+    return line && !line.classList.contains('stale') && !line.querySelector('progress, strong');
+  });
+}
+
+describe('the first screen', () => {
+  it('shows three answers with numbers, the drawing, and a panel of the days beside it', async () => {
+    const { page } = await open({ width: 1280, height: 900 });
+    const answers = await page.locator('.answer-lines li').allInnerTexts();
+    expect(answers).toHaveLength(3);
+    for (const answer of answers) expect(answer).toMatch(/\d/);
+    const box = async (selector: string) => {
+      const found = await page.locator(selector).first().boundingBox();
+      if (!found) throw new Error(`expected ${selector}`);
+      return found;
+    };
+    const [lines, drawing, panel] = [
+      await box('.answer-lines'),
+      await box('.section-drawing'),
+      await box('.stage[data-panel=temperatures]'),
+    ];
+    expect(lines.y + lines.height).toBeLessThan(drawing.y);
+    expect(drawing.y).toBeLessThan(900 - 200);
+    expect(panel.y).toBeLessThan(900 - 120);
+    expect(panel.x).toBeGreaterThan(drawing.x + drawing.width);
+  });
+});
+
+describe('the row of links', () => {
+  it('stays in sight, leads to each room and says which one is in sight', async () => {
+    const { page } = await open();
+    for (const name of ['Section', 'Days', 'Where the heat goes', 'Answers']) {
+      await page.getByRole('navigation').getByRole('link', { name }).click();
+      await page.waitForFunction(
+        (room) => document.querySelector('.rooms [aria-current]')?.textContent === room,
+        name,
+      );
+      const row = await page.locator('.rooms').boundingBox();
+      expect(row?.y).toBeGreaterThanOrEqual(0);
+      expect(row?.y).toBeLessThan(100);
+    }
+  });
+
+  it('leads, as the dangers do, also to what is still to be loaded', async () => {
+    const { page } = await open();
+    const danger = page.locator('.dangers a').first();
+    const title = await danger.innerText();
+    await danger.click();
+    await page.waitForSelector('.figure-groups');
+    const note = page.locator(`.caution.danger:has-text("${title}")`).first();
+    await note.waitFor();
+    await page.waitForFunction(() => scrollY > 1000);
+  });
+});
+
+describe('a hand that moves', () => {
+  it('sees an estimate that is called one, then the full run', async () => {
+    const { page } = await open();
+    await page.getByRole('slider', { name: /^Insulation, sides/ }).focus();
+    await page.keyboard.press('PageUp');
+    await page.waitForFunction(() =>
+      /^Quick estimate/.test(document.querySelector('.shown')?.textContent?.trim() ?? ''),
+    );
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() =>
+      /^Larch Hollow/.test(document.querySelector('.shown')?.textContent?.trim() ?? ''),
+    );
+  });
+});
+
+describe('a pinned design', () => {
+  it('stands beside what was changed since: the inputs first, then what came of them', async () => {
+    const { page, errors } = await open();
+    await page.getByRole('button', { name: 'Pin this design' }).click();
+    const compare = page.locator('tankful-compare');
+    await compare.getByText('Nothing yet').waitFor();
+    await lowerTheWater(page);
+    const tables = compare.locator('table');
+    await tables.first().waitFor();
+    expect(await tables.first().locator('tbody tr').allInnerTexts()).toEqual([
+      expect.stringMatching(/^Store, depth of water\s+32 in\s+31 3\/4 in$/),
+    ]);
+    expect(await compare.innerText()).toMatch(/[+−]\d/);
+    expect(await page.locator('.section-drawing .ghost').count()).toBeGreaterThan(0);
+    expect(await page.locator('.stage svg .ghost').count()).toBeGreaterThan(0);
+    await page.getByRole('button', { name: 'Take the pin out' }).click();
+    await compare.waitFor({ state: 'detached' });
+    expect(errors).toEqual([]);
+  });
+});
+
+describe('a range', () => {
+  it('is asked for in a card, and comes as a table with the figures of each run', async () => {
+    const { page, errors } = await open();
+    await page.locator('tankful-parts-list').scrollIntoViewIfNeeded();
+    await page.locator('.part-open', { hasText: 'Store' }).first().click();
+    const field = page.locator('tankful-card .range', { hasText: /depth of water/i }).first();
+    await field.locator('summary').click();
+    const boxes = field.locator('.range-box');
+    await boxes.nth(0).fill('31 in');
+    await boxes.nth(1).fill('32 in');
+    await boxes.nth(2).fill('3');
+    await field.getByRole('button').click();
+    const rows = page.locator('tankful-range tbody tr');
+    await rows.nth(2).waitFor();
+    const texts = await rows.allInnerTexts();
+    expect(texts).toHaveLength(3);
+    expect(texts[0]).toMatch(/^31 in/);
+    expect(texts[2]).toMatch(/as it is/);
+    for (const text of texts) expect(text).toMatch(/°F/);
+    expect(errors).toEqual([]);
+  });
+});
+
+describe('an answer on request', () => {
+  it('tells how far it is, can be stopped, and keeps what was finished', async () => {
+    const { page, errors } = await open();
+    await page.getByRole('button', { name: 'Store and insulation' }).click();
+    await page.waitForFunction(() =>
+      /[1-9]\d* of \d+/.test(document.querySelector('.answer-lines .working')?.textContent ?? ''),
+    );
+    await page.getByRole('button', { name: /^Stop.*Store and insulation/ }).click();
+    await page.waitForSelector('.answer-lines .working', { state: 'detached' });
+    expect(await page.locator('.answer-lines li').last().innerText()).toMatch(/Stopped|Could not/);
+    expect(errors).toEqual([]);
+  });
+
+  it('is told to be of the design as it was, once that has changed', async () => {
+    const { page } = await open();
+    await lowerTheWater(page);
+    expect(await page.locator('.answer-lines li').first().innerText()).toContain('Of the design as it was');
+  });
+});
+
+describe('the page with all of it open', () => {
+  it.each(looks)('breaks no rule of access at $width px, $scheme', async (look) => {
+    const { page } = await open(look);
+    await page.getByRole('button', { name: 'Pin this design' }).click();
+    await lowerTheWater(page);
+    await page.locator('tankful-compare table').first().waitFor();
+    await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+    await page.waitForSelector('.figure-groups');
+    expect(await violations(page)).toEqual([]);
+  });
+
+  it('does not scroll sideways at 320 px', async () => {
+    const { page } = await open({ width: 320 });
+    await page.getByRole('button', { name: 'Pin this design' }).click();
+    await lowerTheWater(page);
+    await page.locator('tankful-compare table').first().waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+  });
+});
