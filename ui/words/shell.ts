@@ -12,7 +12,7 @@ export const shellWords = {
   from: 'Start',
   days: 'Days',
   units: 'Units',
-  unitNames: { US: 'US: °F, gal, Btu', SI: 'SI: °C, L, kWh', mixed: 'Mixed: °F, gal, kWh' },
+  unitNames: { US: 'US: °F, Btu', SI: 'SI: °C, kWh', mixed: 'Mixed: °F, kWh' },
   running: 'Running',
   stop: 'Stop',
   again: 'Run again',
