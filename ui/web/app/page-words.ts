@@ -1,12 +1,7 @@
-/** What the page says beside the words it shares with paper and terminal. */
+/** Times and runs as the page names them. */
 import { dateWords, momentWords } from '../../words/index.ts';
 import type { TimeTick } from '../charts/frame.ts';
 import type { Shown } from './page-state.ts';
-
-export const pageWords = {
-  figures: 'Figures',
-  alsoMind: 'Also mind',
-} as const;
 
 const weekdays = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 

@@ -2,8 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Result } from '../../../sim/index.ts';
-import { type FigureKey, figureGroups, figureWords, type Units } from '../../words/index.ts';
-import { pageWords } from '../app/page-words.ts';
+import { type FigureKey, figureGroups, figureWords, shellWords, type Units } from '../../words/index.ts';
 import { quantityWords } from '../app/screen-units.ts';
 import { cautionNote } from './caution-note.ts';
 import { LightElement } from './light-element.ts';
@@ -23,7 +22,7 @@ export class TankfulFigures extends LightElement {
     const loose = this.result.cautions.filter(({ figure }) => figure === undefined || !standing.has(figure));
     return html`
       <section class="panel" aria-labelledby="figures-title">
-        <h2 id="figures-title">${pageWords.figures}</h2>
+        <h2 id="figures-title">${shellWords.figures}</h2>
         <div class="figure-groups">
           ${groups.map(
             ({ group, keys }) =>
@@ -38,7 +37,7 @@ export class TankfulFigures extends LightElement {
         ${
           loose.length > 0
             ? html`<div class="loose-cautions">
-              <h3>${pageWords.alsoMind}</h3>
+              <h3>${shellWords.alsoMind}</h3>
               ${loose.map((caution) => cautionNote(caution, this.units))}
             </div>`
             : nothing

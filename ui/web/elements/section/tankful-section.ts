@@ -2,7 +2,6 @@
 import { html, nothing, type PropertyValues, svg, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { classMap } from 'lit/directives/class-map.js';
-import { repeat } from 'lit/directives/repeat.js';
 import { type Edit, gripEdits, type Scenario, type SectionFacts } from '../../../../sim/index.ts';
 import { sectionWords, systemOf, type Units } from '../../../words/index.ts';
 import { tell } from '../../app/events.ts';
@@ -142,11 +141,7 @@ export class TankfulSection extends LightElement {
       @keydown=${this.onKey}
       @focusout=${this.onLeave}
     >
-      ${repeat(
-        handles,
-        ({ key }) => key,
-        (handle) => handleView(this.inPlace(handle), this.units, this.isHeld(handle), this.width),
-      )}
+      ${handles.map((handle) => handleView(this.inPlace(handle), this.units, this.isHeld(handle), this.width))}
     </div>`;
   }
 
