@@ -1,6 +1,7 @@
 /** What all answers have in words: how one is told, what limits, what stands beside it. */
 import type { Answer, DimensionKey, Limit } from '../../sim/index.ts';
-import { cautionWords, isCaution } from './cautions.ts';
+import { isCaution } from './caution-titles.ts';
+import { cautionWords } from './cautions.ts';
 import type { Say } from './say.ts';
 import { speakIn } from './speak.ts';
 

@@ -3,6 +3,7 @@
  * they never say that something is safe, and certify nothing.
  */
 import type { Caution } from '../../sim/index.ts';
+import { type CautionKey, cautionTitles, isCaution } from './caution-titles.ts';
 import type { FigureKey } from './figures.ts';
 import type { Speak } from './speak.ts';
 
@@ -21,7 +22,7 @@ export const licensedWords = 'Local code and licensed practice decide; this is a
 
 export const cautionWords = {
   scald: {
-    title: 'Scalding water at the tap',
+    title: cautionTitles.scald,
     figure: 'outlet_C_max',
     says: (C, { temperature }) =>
       `${C === null ? 'The tap gives scalding water' : `Water reaches ${temperature(C)} at the tap`}; a deep burn takes about 5 min at ${temperature(48.9)}, 15 s at ${temperature(56.1)}, 5 s at ${temperature(60)}, 1 s at ${temperature(68.3)}.`,
@@ -30,7 +31,7 @@ export const cautionWords = {
     licensed: true,
   },
   scald_no_valve: {
-    title: 'No mixing valve',
+    title: cautionTitles.scald_no_valve,
     figure: 'outlet_C_max',
     says: (C, { temperature }) =>
       `Nothing limits what reaches the tap${C === null ? '' : `, where water comes as hot as ${temperature(C)}`}.`,
@@ -38,7 +39,7 @@ export const cautionWords = {
     licensed: true,
   },
   trapped_coil: {
-    title: 'Water trapped in a coil',
+    title: cautionTitles.trapped_coil,
     figure: 'store_top_C_max',
     says: (C, { temperature }) =>
       `A check valve and closed taps seal the water in a coil${C === null ? '' : `, around which the store reaches ${temperature(C)}`}; a few degrees of warming raise its pressure until something bursts.`,
@@ -47,7 +48,7 @@ export const cautionWords = {
     licensed: true,
   },
   carbon_monoxide: {
-    title: 'Carbon monoxide',
+    title: cautionTitles.carbon_monoxide,
     figure: 'engine_s',
     says: (s, { time }) =>
       `A running engine makes carbon monoxide${s === null ? '' : `, here for ${time(s)}`}; it kills without a smell.`,
@@ -56,7 +57,7 @@ export const cautionWords = {
     licensed: true,
   },
   coolant_poison: {
-    title: 'Poisonous coolant',
+    title: cautionTitles.coolant_poison,
     figure: null,
     says: (share, speak) =>
       `The coolant is ${share === null ? '' : `${speak.share(share)} `}ethylene glycol: one pinhole puts it into the store, a second into the tap.`,
@@ -65,7 +66,7 @@ export const cautionWords = {
     licensed: true,
   },
   boil_over: {
-    title: 'Nothing stops it before it boils',
+    title: cautionTitles.boil_over,
     figure: 'store_top_C_max',
     says: (C, { temperature }) =>
       `${C === null ? 'The store can go on' : `The top of the store reaches ${temperature(C)} and can go on`} to boiling if a pump fails or nobody draws.`,
@@ -73,7 +74,7 @@ export const cautionWords = {
       'Fit a high limit, a vent that can neither ice up nor be blocked, an overflow to a drain, and a way to dump or cover. Keep the radiator working.',
   },
   boiling: {
-    title: 'The store boils',
+    title: cautionTitles.boiling,
     figure: 'boiled_kg',
     says: (kg, { mass }) =>
       `${kg === null ? 'The store' : `${mass(kg)} of water`} boils off; steam scalds, and the coils come to stand dry.`,
@@ -81,28 +82,28 @@ export const cautionWords = {
       'Stop or dump the heat earlier: a lower high limit, a cover, a larger store, or less collector.',
   },
   liner_limit: {
-    title: 'Liner too hot',
+    title: cautionTitles.liner_limit,
     figure: 'liner_C_max',
     says: (C, { temperature }) =>
       `The liner ${C === null ? 'gets hotter than it' : `sees ${temperature(C)}, more than it`} is made for; it ages fast and leaks unseen behind the insulation.`,
     todo: () => 'Lower the high limit or choose a liner for the heat; lay a pan with a leak alarm.',
   },
   foam_limit: {
-    title: 'Insulation too hot',
+    title: cautionTitles.foam_limit,
     figure: 'foam_C_max',
     says: (C, { temperature }) =>
       `The insulation ${C === null ? 'gets hotter than it' : `sees ${temperature(C)}, more than it`} is made for; foam shrinks, sags and stops insulating.`,
     todo: () => 'Put a sheet that stands the heat next to the hot side, or lower the high limit.',
   },
   wall_limit: {
-    title: 'Wall too hot',
+    title: cautionTitles.wall_limit,
     figure: 'wall_C_max',
     says: (C, { temperature }) =>
       `The wall ${C === null ? 'gets hotter than it' : `sees ${temperature(C)}, more than it`} is made for; it softens under the weight of the water.`,
     todo: () => 'Lower the high limit, or choose a wall that stands the heat or is held from outside.',
   },
   engine_cold: {
-    title: 'Engine kept too cold',
+    title: cautionTitles.engine_cold,
     figure: 'coldest_return_C',
     says: (C, { temperature }) =>
       `Coolant returns ${C === null ? 'colder than the engine likes' : `at ${temperature(C)}`}; an engine run cold wears faster and soots.`,
@@ -110,14 +111,14 @@ export const cautionWords = {
       'Keep its own thermostat, never bypass it; a valve that mixes warm coolant into the return helps.',
   },
   freezing_loop: {
-    title: 'Collector loop freezes',
+    title: cautionTitles.freezing_loop,
     figure: 'collector_C_min',
     says: (C, { temperature }) =>
       `The fluid in the loop ${C === null ? 'falls below its freezing point' : `falls to ${temperature(C)}, below its freezing point`}; ice splits tubes and manifolds.`,
     todo: () => 'Use tested glycol, or drain back with a slope everywhere and no trapped low spot.',
   },
   freezing_cistern: {
-    title: 'Cistern near freezing',
+    title: cautionTitles.freezing_cistern,
     figure: 'cistern_C_min',
     says: (C, { temperature }) =>
       `The cistern ${C === null ? 'comes near freezing' : `falls to ${temperature(C)}`}; its pump and pipe freeze first.`,
@@ -125,7 +126,7 @@ export const cautionWords = {
       'Shelter cistern, pump and pipe, or drain the pipe when it stands; drain the coil before leaving.',
   },
   legionella: {
-    title: 'Warm water that stands',
+    title: cautionTitles.legionella,
     figure: 'store_top_C_min',
     says: (C, { temperature }) =>
       `Household water stands in a coil ${C === null ? 'that is only warm' : `that the store keeps only at ${temperature(C)} at times`}; legionella grows between ${temperature(20)} and ${temperature(50)}, fastest from ${temperature(35)} to ${temperature(46)}.`,
@@ -134,7 +135,7 @@ export const cautionWords = {
     licensed: true,
   },
   weight: {
-    title: 'Weight',
+    title: cautionTitles.weight,
     figure: 'store_mass_kg',
     says: (kg, { mass }) =>
       `${kg === null ? 'The water is heavy' : `The water alone weighs ${mass(kg)}`}; a house floor may not carry it, and boxes burst at corners and middles.`,
@@ -143,7 +144,7 @@ export const cautionWords = {
     licensed: true,
   },
   wiring: {
-    title: 'Wiring near water',
+    title: cautionTitles.wiring,
     figure: null,
     says: (W, { electricity }) =>
       `Pumps${W === null ? '' : ` of ${electricity(W)}`} and a generator stand beside open water.`,
@@ -152,7 +153,7 @@ export const cautionWords = {
     licensed: true,
   },
   estimate_only: {
-    title: 'An estimate',
+    title: cautionTitles.estimate_only,
     figure: null,
     says: (filled, { count }) =>
       `These figures come from ${filled === null ? 'assumptions and what was entered' : `what was entered and ${count(filled)} assumptions`}; no inspection stands behind them.`,
@@ -160,7 +161,7 @@ export const cautionWords = {
     licensed: true,
   },
   stagnation: {
-    title: 'Collector stands in the sun without flow',
+    title: cautionTitles.stagnation,
     figure: 'collector_C_max',
     says: (C, { temperature }) =>
       `${C === null ? 'The collector gets' : `The collector reaches ${temperature(C)}`}${C === null ? ' far hotter than the store' : ''}; shut-in liquid flashes to steam, and glycol turns acid.`,
@@ -168,49 +169,49 @@ export const cautionWords = {
       'Leave the loop a relief and room to expand, pipe and insulate it for the heat, cover it when away.',
   },
   level_low: {
-    title: 'Water level low',
+    title: cautionTitles.level_low,
     figure: 'level_m_end',
     says: (m, { length }) =>
       `${m === null ? 'The level falls' : `Water stands at ${length(m)} at the end`}; a coil above the water heats nothing.`,
     todo: () => 'Make up water, seal the lid, or fit a float valve; look for a leak behind the insulation.',
   },
   pump_at_limit: {
-    title: 'Pump at its limit',
+    title: cautionTitles.pump_at_limit,
     figure: 'pump_at_limit_s',
     says: (s, { time }) =>
       `The household pump gives all it can${s === null ? '' : ` for ${time(s)}`} and the tap gets less than wanted.`,
     todo: () => 'Use wider tube, rolls in parallel, a thriftier shower head, or a stronger pump.',
   },
   tap_pressure_low: {
-    title: 'Little pressure left at the tap',
+    title: cautionTitles.tap_pressure_low,
     figure: 'tap_pressure_Pa_min',
     says: (Pa, { pressure }) =>
       `${Pa === null ? 'Little pressure' : `Only ${pressure(Pa)}`} is left at the tap; heaters and mixing valves want ${pressure(137895)} or more.`,
     todo: () => 'Put the rolls in parallel, use wider tube, shorten the pipe, or lower the tap.',
   },
   tube_speed: {
-    title: 'Water too fast in the tube',
+    title: cautionTitles.tube_speed,
     figure: 'tube_speed_m_s_max',
     says: (m_s, { speed }) =>
       `Water runs ${m_s === null ? 'faster than copper stands' : `at ${speed(m_s)}`} through the tube; copper wears away above ${speed(1.52)} hot, ${speed(2.44)} cold.`,
     todo: () => 'Put rolls in parallel or use wider tube.',
   },
   short_cycling: {
-    title: 'Switches too often',
+    title: cautionTitles.short_cycling,
     figure: 'engine_starts',
     says: (times, { count }) =>
       `It starts ${times === null ? 'very often' : `${count(times)} times`}; each start wears engine, pump and switch.`,
     todo: () => 'Widen the dead band between on and off, or run longer and less often.',
   },
   back_feed: {
-    title: 'Hot water can push past a shut head',
+    title: cautionTitles.back_feed,
     figure: null,
     says: () =>
       'A head shut off behind an open mixer lets hot and cold cross over, and the next tap opened runs pure hot.',
     todo: () => 'Fit check valves on both legs of the mixer; shut off ahead of it, not at the head.',
   },
   altitude_output: {
-    title: 'Thin air weakens the engine',
+    title: cautionTitles.altitude_output,
     figure: 'electricity_J',
     // The sentence quotes the most it can give, in watts, beside the electricity it made.
     says: (W, { electricity }) =>
@@ -218,19 +219,13 @@ export const cautionWords = {
     todo: () => 'Plan loads, and the heat they bring, on that.',
   },
   weather_generated: {
-    title: 'Made-up weather',
+    title: cautionTitles.weather_generated,
     figure: null,
     says: () =>
       'The weather is a year made up from monthly means: its cloudy runs are likely ones, on no particular date.',
     todo: () => 'Try other seeds, or give a weather file of the nearest station.',
   },
-} as const satisfies Record<string, CautionWords>;
-
-export type CautionKey = keyof typeof cautionWords;
-
-export function isCaution(key: string): key is CautionKey {
-  return Object.hasOwn(cautionWords, key);
-}
+} as const satisfies Record<CautionKey, CautionWords>;
 
 /** A caution in words. */
 export interface CautionSaid {
@@ -254,6 +249,3 @@ export function sayCaution(caution: Caution, speak: Speak): CautionSaid {
     licensed: words.licensed ? licensedWords : null,
   };
 }
-
-/** Words for how serious a caution is. */
-export const severityWords = { danger: 'Danger', warning: 'Warning', note: 'Note' } as const;

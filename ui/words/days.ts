@@ -1,4 +1,4 @@
-/** Words of the Days panels and of Where the heat goes. */
+/** Words of the Days panels. */
 import { storeWords } from './channels.ts';
 
 export const daysWords = {
@@ -78,69 +78,4 @@ export const daysWords = {
   times: (what: string, count: number) => `${what} ${count} ${count === 1 ? 'time' : 'times'}`,
   spells: (count: number) =>
     count === 0 ? 'no water ran cold' : `water ran cold in ${count} ${count === 1 ? 'spell' : 'spells'}`,
-} as const;
-
-/** Words for the places that heat comes from, passes and ends in: short ones for the drawing, whole ones for the table. */
-export const heatWords = {
-  title: 'Where the heat goes',
-  span: 'Span',
-  whole: 'whole run',
-  window: 'span shown in Days',
-  head: { path: 'From where to where', energy: 'Heat', share: 'Share' },
-  path: (from: string, to: string) => `${from} → ${to}`,
-  held: 'Warmed up and cooled down',
-  caption:
-    'Shares are of all that came in or was given up. Heat of the household’s water counts from its cold water up.',
-  allIn: 'All in',
-  allOut: 'All out',
-  gained: 'Warmer than at the start',
-  lost: 'Cooler than at the start',
-  residual: 'Unaccounted for',
-  under: (percent: number) => `under ${percent} %`,
-  nothing: 'No heat moved in this span.',
-  sentence: (flows: string) => `Heat from left to right, widths to scale: ${flows}.`,
-  short: {
-    fuel: 'Fuel',
-    sunshine: 'Sun',
-    heater: 'Backup',
-    make_up: 'Make-up',
-    held: 'Cooled',
-    around: 'Warm air',
-    crept: 'Crept back',
-    engine: 'Engine',
-    collector: 'Collector',
-    store: 'Store',
-    water: 'Water',
-    radiator: 'Radiator',
-    engine_air: 'Engine air',
-    walls: 'Walls, lid',
-    vapour: 'Vapour',
-    kept: 'Warmed',
-    creeping: 'Creeping',
-    taps: 'Taps',
-    pipe: 'Tap pipe',
-    collector_air: 'Solar pipes',
-  },
-  long: {
-    fuel: 'Fuel, into the coolant',
-    sunshine: 'Sun caught, less the collector’s own loss',
-    heater: 'Backup heater',
-    make_up: 'Make-up water',
-    held: 'What cooled down',
-    around: 'Warmer air around it',
-    crept: 'Crept back from the store',
-    engine: 'Engine',
-    collector: 'Collector',
-    store: 'Store',
-    water: 'Household water',
-    radiator: 'Radiator, to air',
-    engine_air: 'Engine block and pipes, to air',
-    walls: 'Walls, lid, floor and surface, to air',
-    vapour: 'Vapour and steam',
-    kept: 'What warmed up',
-    creeping: 'Crept back into engine or collector',
-    taps: 'Taps',
-    pipe: 'Pipe to the taps, to air',
-    collector_air: 'Collector pipes, to air',
-  },
 } as const;

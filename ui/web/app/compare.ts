@@ -1,7 +1,6 @@
 /** A pinned design beside the one that stands in the page: what was changed, and what came of it. */
 import {
   type DimensionKey,
-  glossary,
   outlineOf,
   pathSteps,
   type Result,
@@ -19,6 +18,7 @@ import {
   type Units,
 } from '../../words/index.ts';
 import { answerKeys } from './asking.ts';
+import { dimensionOf } from './figure-text.ts';
 import type { AnswerKey, Answers } from './page-state.ts';
 
 export interface ChangedInput {
@@ -112,8 +112,6 @@ const mainFigures: readonly FigureKey[] = [
   'backup_fuel_m3',
 ];
 
-const dimensionOf = new Map(glossary.map(({ key, dimension }) => [key, dimension]));
-
 /** Main figures whose text differs. */
 export function changedFigures(
   before: Result['figures'],
@@ -122,7 +120,7 @@ export function changedFigures(
 ): ChangedFigure[] {
   return mainFigures.flatMap((key) => {
     const [was, is] = [before[key] ?? null, after[key] ?? null];
-    const dimension = dimensionOf.get(key) ?? 'count';
+    const dimension = dimensionOf(key);
     const text = (value: number | null) =>
       value === null ? figureWords[key].none : quantityText(value, dimension, units);
     if (text(was) === text(is)) return [];

@@ -1,9 +1,9 @@
 /** The panels in the order in which they stand, and what can be read off each, line by line. */
-import { daysWords, storeWords, type Units } from '../../words/index.ts';
+import { daysWords, quantityText, storeWords, type Units } from '../../words/index.ts';
 import type { TimeSpan } from '../charts/frame.ts';
 import { type DaysData, layerAt } from './days-data.ts';
 import { valueWords } from './moments.ts';
-import { powerWords, quantityWords } from './screen-units.ts';
+import { powerWords } from './screen-units.ts';
 import { isClose } from './window.ts';
 
 export type PanelKey = keyof typeof daysWords.panels;
@@ -36,7 +36,7 @@ export function readingsOf(data: DaysData, panel: PanelKey, units: Units): Readi
       return (['top', 'middle', 'bottom'] as const).map((key, i) => ({
         key,
         label: storeWords[key],
-        text: (sample) => quantityWords('outlet_C', layerAt(series, 1 - i / 2, sample), units),
+        text: (sample) => quantityText(layerAt(series, 1 - i / 2, sample), 'temperature', units),
       }));
     case 'field':
       // From the surface down, as the eye goes.
@@ -44,7 +44,7 @@ export function readingsOf(data: DaysData, panel: PanelKey, units: Units): Readi
         key: String(k),
         label: daysWords.at(data.units.length.text(data.units.length.of(height_m))),
         text: (sample: number) =>
-          quantityWords('outlet_C', series.layer_C[sample * series.layers + k], units),
+          quantityText(series.layer_C[sample * series.layers + k], 'temperature', units),
       })).reverse();
     case 'heat':
       return data.heat.streams.map(({ key, values }) => ({

@@ -1,11 +1,11 @@
 /** What the store and its neighbours did at one sample, in words; and the moments a cursor steps through. */
-import type { Result, Series } from '../../../sim/index.ts';
-import { daysWords, momentWords, storeWords, type Units } from '../../words/index.ts';
+import type { DimensionKey, Result, Series } from '../../../sim/index.ts';
+import { daysWords, momentWords, quantityText, storeWords, type Units } from '../../words/index.ts';
 import type { Row } from '../charts/rows-chart.ts';
 import { once, sampleAt } from '../charts/thin.ts';
 import { coldSpans, type DaysData, type DaysShown, layerAt } from './days-data.ts';
 import { weekdayWords } from './page-words.ts';
-import { powerWords, quantityWords } from './screen-units.ts';
+import { powerWords } from './screen-units.ts';
 
 export interface ReadoutRow {
   /** Class of the swatch, the same as the line's or area's in the charts; null where none is drawn. */
@@ -91,6 +91,12 @@ export function nextTurn(rows: Row[], at_s: number, forward: boolean): Turn | nu
 /** 120 °F: from here on water burns an adult's skin within minutes (see the words on scalds). */
 const scalds_C = 48.9;
 
+/** A channel's name ends in its unit. */
+function dimensionOf(channel: string): DimensionKey {
+  if (channel.endsWith('_m3_s')) return 'flow';
+  return channel.endsWith('_W_m2') ? 'irradiance' : 'temperature';
+}
+
 /** A channel's value at a sample; empty where there is none. */
 export function valueWords(
   series: Series,
@@ -100,7 +106,7 @@ export function valueWords(
 ): string {
   const value = series.channels[key]?.[sample] ?? Number.NaN;
   if (!Number.isFinite(value)) return '';
-  const text = quantityWords(key, value, units);
+  const text = quantityText(value, dimensionOf(key), units);
   return key === 'outlet_C' && value >= scalds_C ? `${text} ${daysWords.scalds}` : text;
 }
 
@@ -114,7 +120,7 @@ export function readout({ series, heat }: DaysData, sample: number, units: Units
   const store = (['top', 'middle', 'bottom'] as const).map((key, i) => ({
     swatch: `line ${key}`,
     label: storeWords[key],
-    text: quantityWords('outlet_C', layerAt(series, 1 - i / 2, sample), units),
+    text: quantityText(layerAt(series, 1 - i / 2, sample), 'temperature', units),
   }));
   const streams = heat.streams.map(({ key, values }) => ({
     swatch: `heat ${key}`,

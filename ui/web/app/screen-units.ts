@@ -1,6 +1,6 @@
 /** Numbers as the page shows them: whole axes in one unit, single values as text with the unit that suits them. */
-import { type DimensionKey, dimensions, fromSI, glossary } from '../../../sim/index.ts';
-import { bothPowers, quantityText, systemOf, type Units } from '../../words/index.ts';
+import { type DimensionKey, dimensions, fromSI } from '../../../sim/index.ts';
+import { bothPowers, systemOf, type Units } from '../../words/index.ts';
 
 /** A unit that a chart's axis is drawn in. */
 export interface ScreenUnit {
@@ -48,14 +48,6 @@ export function plainNumber(value: number, digits = 2): string {
 
 /** By digits: to make one takes longer than to use it a hundred times. */
 const formats = new Map<number, Intl.NumberFormat>();
-
-const entries = new Map(glossary.map((entry) => [entry.key, entry]));
-
-/** A value of the glossary's `key` in the reader's units. */
-export function quantityWords(key: string, value: number, units: Units): string {
-  const entry = entries.get(key);
-  return entry ? quantityText(value, entry.dimension, units) : plainNumber(value);
-}
 
 /** A power to the whole watt, in both its units: what numerics leave over of nothing is nothing. */
 export function powerWords(value_W: number, units: Units): string {

@@ -9,6 +9,7 @@ import {
   speakIn,
   type Units,
 } from '../../words/index.ts';
+import { cautionId } from './danger-list.ts';
 
 /** `place` keeps apart the ids of a caution that stands on the page more than once. */
 export function cautionNote(caution: Caution, units: Units, place = ''): TemplateResult {
@@ -30,19 +31,4 @@ export function cautionNote(caution: Caution, units: Units, place = ''): Templat
     ${words.says(caution.value ?? null, speak)} ${words.todo(speak)}
     ${'licensed' in words ? licensedWords : nothing}
   </details>`;
-}
-
-/** Dangers by name at the head of the results, each a way to the figure that it stands beside. */
-export function dangerList(cautions: Caution[]): TemplateResult | typeof nothing {
-  const dangers = cautions.filter(({ severity }) => severity === 'danger');
-  if (dangers.length === 0) return nothing;
-  const links = dangers.map((caution, i) => {
-    const words = isCaution(caution.key) ? cautionWords[caution.key].title : caution.key;
-    return html`${i > 0 ? '; ' : ''}<a href="#${cautionId(caution)}">${words}</a>`;
-  });
-  return html`<p class="dangers"><strong>${severityWords.danger}:</strong> ${links}.</p>`;
-}
-
-function cautionId({ key, part }: Caution): string {
-  return `caution-${key}-${part}`.replaceAll(/[^\w-]/g, '-');
 }

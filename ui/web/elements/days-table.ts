@@ -1,10 +1,11 @@
 /** What the panels show of the window, for those who rather read rows, or have them read. */
 import { html, type TemplateResult } from 'lit';
-import { daysWords, type Units } from '../../words/index.ts';
+import type { DimensionKey } from '../../../sim/index.ts';
+import { daysWords, quantityText, type Units } from '../../words/index.ts';
 import type { DaysData, DaysShown, HeatKey } from '../app/days-data.ts';
 import { type DaysRow, daysTable } from '../app/days-table.ts';
 import { momentTitle } from '../app/moments.ts';
-import { powerWords, quantityWords } from '../app/screen-units.ts';
+import { powerWords } from '../app/screen-units.ts';
 import type { TimeSpan } from '../charts/frame.ts';
 
 type Column = [head: string, cell: (row: DaysRow) => string];
@@ -17,20 +18,20 @@ export function daysTableView(
 ): TemplateResult {
   const { step_s, rows } = daysTable(series, window);
   const each = step_s >= 86_400 ? 'day' : step_s === series.interval_s ? 'sample' : 'hour';
-  const quantity = (key: string, value: number) =>
-    Number.isNaN(value) ? '' : quantityWords(key, value, units);
+  const quantity = (dimension: DimensionKey, value: number) =>
+    Number.isNaN(value) ? '' : quantityText(value, dimension, units);
   const { lines, streams } = daysWords;
   const columns: Column[] = [
     ...(['top', 'middle', 'bottom'] as const).map(
-      (key): Column => [lines[key], (row) => quantity('outlet_C', row[`${key}_C`])],
+      (key): Column => [lines[key], (row) => quantity('temperature', row[`${key}_C`])],
     ),
     ...heat.streams.map(
       ({ key }): Column => [streams[key as HeatKey], (row) => powerWords(row.heat_W[key as HeatKey], units)],
     ),
-    ...(water ? [[daysWords.flow, (row) => quantity('mixed_flow_m3_s', row.flow_m3_s)] as Column] : []),
-    ...(tap ? [[daysWords.warmest, (row) => quantity('outlet_C', row.outlet_C)] as Column] : []),
-    ...(sun ? [[lines.sun_W_m2, (row) => quantity('sun_W_m2', row.sun_W_m2)] as Column] : []),
-    [daysWords.rows.cold, (row) => (row.cold_s > 0 ? quantity('cold_draw_s', row.cold_s) : '')],
+    ...(water ? [[daysWords.flow, (row) => quantity('flow', row.flow_m3_s)] as Column] : []),
+    ...(tap ? [[daysWords.warmest, (row) => quantity('temperature', row.outlet_C)] as Column] : []),
+    ...(sun ? [[lines.sun_W_m2, (row) => quantity('irradiance', row.sun_W_m2)] as Column] : []),
+    [daysWords.rows.cold, (row) => (row.cold_s > 0 ? quantity('time', row.cold_s) : '')],
   ];
   return html`<div class="scrolls tall" tabindex="0" role="group" aria-labelledby="days-table-title">
     <table class="days-table">

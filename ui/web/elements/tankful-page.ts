@@ -9,7 +9,7 @@ import type { Page } from '../app/page.ts';
 import { isStale, newest, type PageState, type Room, rooms, type Shown } from '../app/page-state.ts';
 import { type WaterAt, waterAt, waterRange } from '../app/water-at.ts';
 import type { FieldScale } from '../charts/palette.ts';
-import { dangerList } from './caution-note.ts';
+import { dangerList } from './danger-list.ts';
 import { load, loadAll, loadWhenNear } from './later.ts';
 import { LightElement } from './light-element.ts';
 import './section/tankful-section.ts';

@@ -1,14 +1,13 @@
 /** "Try a range": one input at several values, and the main figures of a run at each. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { glossary, pathSteps, type RangeAnswer, valueAt } from '../../../../sim/index.ts';
-import { type FigureKey, figureWords, quantityText, shellWords, type Units } from '../../../words/index.ts';
+import { pathSteps, type RangeAnswer, valueAt } from '../../../../sim/index.ts';
+import { type FigureKey, figureWords, shellWords, type Units } from '../../../words/index.ts';
 import { tell } from '../../app/events.ts';
+import { figureText } from '../../app/figure-text.ts';
 import type { RangeState } from '../../app/page-state.ts';
 import { LightElement } from '../light-element.ts';
 import { workingView } from './answer-lines.ts';
-
-const dimensionOf = new Map(glossary.map(({ key, dimension }) => [key, dimension]));
 
 @customElement('tankful-range')
 export class TankfulRange extends LightElement {
@@ -72,6 +71,6 @@ export class TankfulRange extends LightElement {
 
   private cell(key: string, value: number | null): string {
     if (value === null) return figureWords[key as FigureKey].none;
-    return quantityText(value, dimensionOf.get(key) ?? 'count', this.units);
+    return figureText(key, value, this.units);
   }
 }
