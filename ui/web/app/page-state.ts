@@ -13,12 +13,21 @@ import type {
   Stretch,
 } from '../../../sim/index.ts';
 import type { Units } from '../../words/index.ts';
+import type { Attached } from '../worker/protocol.ts';
 
 /** The design is a scenario file's content; `id` says which scenario of the catalogue it began as. */
 export interface Design {
   id: string;
   name: string;
   scenario: Scenario;
+  /** Texts of the weather files that the scenario names. */
+  attached?: Attached;
+}
+
+/** A log of the real store: a file's name and text. */
+export interface Log {
+  name: string;
+  text: string;
 }
 
 /** A result and what it is the result of. */
@@ -102,14 +111,16 @@ export interface PageState {
   answers: Answers;
   range: RangeState | null;
   pinned: Pinned | null;
+  /** A log that was opened, to be held against the run. */
+  log: Log | null;
   cursor_s: number;
   window_s: readonly [from_s: number, to_s: number];
   /** A stretch sampled more finely than the run, where the window is short. */
   detail: Detail | null;
   /** Path of the part whose card is open. */
   part: string | null;
-  /** What was last done to the design, in words; null for one that was opened. */
-  gesture: string | null;
+  /** The design is open elsewhere and may not be changed here. */
+  readOnly: boolean;
 }
 
 /** A stretch of the run in fine samples. */

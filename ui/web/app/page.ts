@@ -1,13 +1,22 @@
 /** What a person can do on the page. Every change of the design goes through `commit`. */
-import { type Edit, edited, type Refusal, type Scenario, type Stretch } from '../../../sim/index.ts';
+import {
+  type Edit,
+  edited,
+  type Problem,
+  type Refusal,
+  type Scenario,
+  type Stretch,
+} from '../../../sim/index.ts';
 import type { Units } from '../../words/index.ts';
 import type { Pool, UnderWay } from '../worker/pool.ts';
+import type { Attached } from '../worker/protocol.ts';
 import type { Runner } from '../worker/runner.ts';
 import { createAsking, noAnswers } from './asking.ts';
 import type { BuiltIn } from './built-in.ts';
 import type { CatalogueEntry } from './catalogue.ts';
+import { createHappenings, type Happenings } from './happenings.ts';
 import { createLive } from './live.ts';
-import type { AnswerKey, Answers, Design, PageState, RangeSpec } from './page-state.ts';
+import type { AnswerKey, Answers, Design, Log, PageState, RangeSpec } from './page-state.ts';
 import type { PartVerb } from './part-verbs.ts';
 import { spanOf } from './span.ts';
 import { createStore, type Store } from './store.ts';
@@ -23,6 +32,12 @@ export interface PageDoors {
   /** Acts after a while, unless the function given back is called. */
   later(act: () => void, ms: number): () => void;
   builtIn: BuiltIn | null;
+}
+
+/** What came of opening a scenario. */
+export interface Opened {
+  taken: boolean;
+  problems: readonly Problem[];
 }
 
 export interface Page {
@@ -51,15 +66,33 @@ export interface Page {
   zoom(window_s: readonly [from_s: number, to_s: number]): void;
   /** Samples a stretch more finely than the run. */
   lookCloser(stretch: Stretch): void;
+  /** Begins a new design from an example. */
   chooseScenario(id: string): Promise<void>;
-  /** Takes a scenario that was read from a file; what is wrong with it shows as problems. */
-  openScenario(json: unknown): void;
+  /**
+   * Begins a new design from a scenario that was read from a file or a link, called `name` if it has no name of its
+   * own, with the weather files it names. Gives back what is wrong with it; one that cannot even be drawn is not taken,
+   * and the page stays as it was.
+   */
+  openScenario(json: unknown, also?: { name?: string; attached?: Attached }): Promise<Opened>;
+  /** Takes the design's weather from a file, whose text stays with the design. */
+  attachWeather(name: string, text: string): void;
+  /** Keeps a log of the real store, to be held against the run. */
+  openLog(log: Log): void;
+  /** Puts a design in the page that is kept elsewhere, in place of the one before. */
+  show(design: Design): void;
+  /** Puts another state of the same design in the page, as undoing does. */
+  put(scenario: Scenario): void;
+  /** Tells what designs go through. */
+  hear: Happenings['hear'];
   /** Runs the design anew; the page does so by itself after every change. */
   run(): void;
   /** Wakes the worker, so that it is warm when a hand moves something. */
   wake(): void;
   stop(): void;
 }
+
+/** No files, always the same. */
+const none: Attached = {};
 
 export function openPage(doors: PageDoors): Page {
   const { catalogue, opening, runner, pool, now, builtIn } = doors;
@@ -78,23 +111,33 @@ export function openPage(doors: PageDoors): Page {
     answers: { ...noAnswers, ...builtInAnswers(builtIn?.answers ?? {}, design.scenario) },
     range: null,
     pinned: null,
+    log: null,
     cursor_s: 0,
     window_s: [0, secondsOf(design.scenario)],
     detail: null,
     part: null,
-    gesture: null,
+    readOnly: false,
   });
   const asking = createAsking(store, pool, doors);
   const live = createLive(store, runner, doors.later, () => asking.askQuick());
+  const happenings = createHappenings();
   let detail: UnderWay | null = null;
   let chosen = 0;
+  let atHand = none;
 
   /** The one door through which the design changes. */
-  function commit(edits: Edit[], gesture: string): void {
-    const { design, typed } = store.get();
+  function commit(edits: Edit[], gesture: string, attached?: Attached): void {
+    const { design, typed, readOnly } = store.get();
+    if (readOnly) {
+      cancelPreview();
+      happenings.tell({ kind: 'refused', edits, gesture });
+      return;
+    }
     const scenario = withEdits(design.scenario, edits);
     const kept = Object.entries(typed).filter(([path]) => !edits.some((edit) => edit.path === path));
-    take({ ...design, name: nameOf(scenario), scenario }, { typed: Object.fromEntries(kept), gesture });
+    const next = { ...design, name: nameOf(scenario), scenario, ...(attached && { attached }) };
+    take(next, { typed: Object.fromEntries(kept) });
+    happenings.tell({ kind: 'committed', before: design.scenario, after: scenario, gesture });
   }
 
   function take(next: Design, also: Partial<PageState>): void {
@@ -102,6 +145,7 @@ export function openPage(doors: PageDoors): Page {
     const whole = secondsOf(next.scenario);
     asking.stopAll();
     detail?.stop();
+    attach(next.attached);
     store.set({
       ...also,
       design: next,
@@ -113,9 +157,30 @@ export function openPage(doors: PageDoors): Page {
     live.full();
   }
 
+  /** Files go to the workers when they are others than before: they are megabytes long. */
+  function attach(files: Attached = none): void {
+    if (files === atHand) return;
+    atHand = files;
+    runner.attach(files);
+    pool.attach(files);
+  }
+
   /** Another design: nothing of the one before is left. */
-  function begin(next: Design): void {
-    take(next, { typed: {}, part: null, answers: noAnswers, range: null, gesture: null });
+  function show(next: Design): void {
+    take(next, { typed: {}, part: null, answers: noAnswers, range: null, readOnly: false });
+  }
+
+  /** The one door through which new designs come. */
+  function begin(design: Design, own: boolean): void {
+    show(design);
+    happenings.tell({ kind: 'begun', design, own });
+  }
+
+  function cancelPreview(): void {
+    if (store.get().preview === null) return;
+    store.set({ preview: null });
+    live.settle();
+    if (store.get().progress === null) asking.askQuick();
   }
 
   if (!shown) live.full();
@@ -130,12 +195,7 @@ export function openPage(doors: PageDoors): Page {
       store.set({ preview: edits });
       live.estimate(withEdits(store.get().design.scenario, edits));
     },
-    cancelPreview() {
-      if (store.get().preview === null) return;
-      store.set({ preview: null });
-      live.settle();
-      if (store.get().progress === null) asking.askQuick();
-    },
+    cancelPreview,
     keepTyped(path, text) {
       const { [path]: _, ...others } = store.get().typed;
       store.set({ typed: text === null ? others : { ...others, [path]: text } });
@@ -174,18 +234,38 @@ export function openPage(doors: PageDoors): Page {
       const asked = ++chosen;
       const scenario = id === opening.id ? opening.scenario : await entry.load();
       // Of two choices in quick succession the later one counts.
-      if (asked === chosen) begin({ id, name: entry.name, scenario });
+      if (asked === chosen) begin({ id, name: entry.name, scenario }, false);
     },
-    openScenario(json) {
-      // Refused by the worker, it never becomes the design: the rooms rely on its shape.
-      runner.run(json as Scenario, 'full', (report) => {
-        if (report.kind === 'refused' && !report.sketch) store.set({ problems: report.problems });
-        else if (report.kind === 'refused' || report.kind === 'read') {
-          const scenario = json as Scenario;
-          begin({ id: 'own', name: nameOf(scenario), scenario });
-        }
+    openScenario(json, { name = '', attached = none } = {}) {
+      const asked = ++chosen;
+      const scenario = named(json, name);
+      attach(attached);
+      return new Promise((done) => {
+        // Refused by the worker, it never becomes the design: the rooms rely on its shape.
+        runner.run(scenario, 'full', (report) => {
+          if (report.kind !== 'read' && report.kind !== 'refused' && report.kind !== 'failed') return;
+          const problems =
+            report.kind === 'read' ? [] : report.kind === 'failed' ? [report.problem] : report.problems;
+          const taken = report.kind === 'read' || (report.kind === 'refused' && report.sketch !== null);
+          if (taken && asked === chosen)
+            begin({ id: 'own', name: nameOf(scenario), scenario, attached }, true);
+          else {
+            attach(store.get().design.attached);
+            // The run of the design that stands in the page had to give way.
+            if (store.get().progress !== null) live.full();
+          }
+          done({ taken, problems });
+        });
       });
     },
+    attachWeather(name, text) {
+      const { design } = store.get();
+      commit(weatherEdits(design.scenario, name), name, { ...design.attached, [name]: text });
+    },
+    openLog: (log) => store.set({ log }),
+    show,
+    put: (scenario) => take({ ...store.get().design, name: nameOf(scenario), scenario }, {}),
+    hear: happenings.hear,
     run: live.full,
     wake() {
       // What runs at that moment wakes it too.
@@ -198,6 +278,12 @@ export function openPage(doors: PageDoors): Page {
 
 function nameOf({ name }: Scenario): string {
   return typeof name === 'string' ? name : '';
+}
+
+/** What is no scenario at all is left as it is, for its reader to refuse. */
+function named(json: unknown, name: string): Scenario {
+  const has = typeof json !== 'object' || json === null || nameOf(json as Scenario) !== '' || name === '';
+  return (has ? json : { ...json, name }) as Scenario;
 }
 
 function secondsOf(scenario: Scenario): number {

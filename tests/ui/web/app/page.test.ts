@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../../../sim/index.ts';
+import type { Happening } from '../../../../ui/web/app/happenings.ts';
 import { isOutdated, isStale, newest } from '../../../../ui/web/app/page-state.ts';
 import { handMadeResult } from '../hand-made.ts';
 import { depth, facts, problem, scenario, setUp } from './held-page.ts';
@@ -52,7 +53,6 @@ describe('the page', () => {
     page.commit(depth('30 in'), 'water depth');
     expect(last()).toMatchObject({ how: 'full', scenario: { store: { water_depth: '30 in' } } });
     expect(get().design.scenario.store.water_depth).toBe('30 in');
-    expect(get().gesture).toBe('water depth');
     expect(isStale(get())).toBe(true);
     finish();
     expect(isStale(get())).toBe(false);
@@ -241,14 +241,82 @@ describe('another scenario', () => {
     expect(get().design.id).toBe('demo');
   });
 
-  it('is taken from a file only when it can at least be drawn', () => {
+  it('is taken from a file only when it can at least be drawn', async () => {
     const { page, last, refuse, read, get } = setUp();
-    page.openScenario({ name: 'nonsense' });
+    const nonsense = page.openScenario({ name: 'nonsense' });
     refuse();
-    expect(get()).toMatchObject({ design: { id: 'demo' }, problems: [problem] });
-    page.openScenario({ ...scenario, name: 'mine' });
+    expect(await nonsense).toEqual({ taken: false, problems: [problem] });
+    expect(get()).toMatchObject({ design: { id: 'demo' }, problems: [] });
+    expect(last()).toMatchObject({ scenario, how: 'full' });
+    const mine = page.openScenario({ ...scenario, name: 'mine' });
     read();
+    expect(await mine).toEqual({ taken: true, problems: [] });
     expect(get().design).toMatchObject({ id: 'own', name: 'mine' });
     expect(last().how).toBe('full');
+  });
+
+  it('is called as its file is, unless it has a name of its own', async () => {
+    const { page, read, get } = setUp();
+    const { name: _, ...nameless } = scenario;
+    const opened = page.openScenario(nameless, { name: 'tank' });
+    read();
+    await opened;
+    expect(get().design).toMatchObject({ name: 'tank', scenario: { name: 'tank' } });
+  });
+});
+
+describe('what designs go through', () => {
+  const setUpHearing = () => {
+    const held = setUp();
+    const heard: Happening[] = [];
+    return { ...held, heard, hear: () => held.page.hear((happening) => heard.push(happening)) };
+  };
+
+  it('is told whole, also to who comes late', async () => {
+    const { page, read, heard, hear } = setUpHearing();
+    page.commit(depth('30 in'), 'lower the water');
+    expect(heard).toEqual([]);
+    hear();
+    await page.chooseScenario('other');
+    const opened = page.openScenario({ ...scenario, name: 'mine' });
+    read();
+    await opened;
+    expect(heard).toMatchObject([
+      {
+        kind: 'committed',
+        before: { store: { water_depth: '32 in' } },
+        after: { store: { water_depth: '30 in' } },
+        gesture: 'lower the water',
+      },
+      { kind: 'begun', own: false, design: { id: 'other' } },
+      { kind: 'begun', own: true, design: { id: 'own', name: 'mine' } },
+    ]);
+  });
+
+  it('is nothing where views change, a kept design is shown, or something is undone', () => {
+    const { page, heard, hear, get } = setUpHearing();
+    hear();
+    page.chooseUnits('SI');
+    page.moveCursor(3600);
+    page.zoom([0, 3600]);
+    page.openPart('store');
+    page.preview(depth('20 in'));
+    page.cancelPreview();
+    page.show({ id: 'other', name: 'Kept', scenario: { ...scenario, name: 'Kept' } });
+    page.put({ ...scenario, name: 'Kept before' });
+    expect(get().design).toMatchObject({ id: 'other', name: 'Kept before' });
+    expect(heard).toEqual([]);
+  });
+
+  it('is told as refused, and changes nothing, where the design is only read', () => {
+    const { page, runs, heard, hear, get, finish } = setUpHearing();
+    finish();
+    hear();
+    page.store.set({ readOnly: true });
+    page.preview(depth('20 in'));
+    page.commit(depth('20 in'), 'lower the water');
+    expect(get()).toMatchObject({ design: { scenario }, preview: null });
+    expect(heard).toEqual([{ kind: 'refused', edits: depth('20 in'), gesture: 'lower the water' }]);
+    expect(runs.map(({ how }) => how)).toEqual(['full', 'estimate']);
   });
 });
