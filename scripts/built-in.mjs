@@ -20,7 +20,14 @@ import { build } from 'vite';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const cache = join(root, 'node_modules/.cache/tankful/solved');
-const sources = ['sim', 'scenarios', 'ui/web/build', 'ui/web/app/built-in.ts', 'ui/web/app/packed.ts'];
+const sources = [
+  'sim',
+  'scenarios',
+  'ui/words',
+  'ui/web/build',
+  'ui/web/app/built-in.ts',
+  'ui/web/app/packed.ts',
+];
 
 /** @returns {import('vite').Plugin} */
 export function builtIn() {

@@ -1,5 +1,6 @@
 /** Words of the engine's coil. */
 import type { Answer } from '../../sim/index.ts';
+import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn } from './answers.ts';
 import type { Say } from './say.ts';
 
@@ -23,7 +24,7 @@ function reason({ facts, limit }: Answer, say: Say): string {
 }
 
 export const chargingWords: AnswerWords = {
-  title: 'The engine’s coil',
+  title: answerTitles.charging,
   sentence,
   reason,
   more: ({ facts }, say) =>

@@ -1,5 +1,6 @@
 /** Words of the coil's answer. */
 import type { Answer, Banded } from '../../sim/index.ts';
+import { answerTitles } from './answer-titles.ts';
 import {
   type AnswerWords,
   counted,
@@ -98,7 +99,7 @@ function namesake(answer: Answer, say: Say): string {
 const known = (fact: Banded | undefined, say: Say) => (fact ? say.banded(fact) : noNumber);
 
 export const coilWords: AnswerWords = {
-  title: 'The household coil',
+  title: answerTitles.coil,
   sentence,
   reason,
   more,

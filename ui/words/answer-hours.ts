@@ -1,5 +1,6 @@
 /** Words of the engine's hours. */
 import type { Answer } from '../../sim/index.ts';
+import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn, type ShownColumn } from './answers.ts';
 import { monthNames } from './dates.ts';
 import { bandedHours, hoursColumn } from './hours-text.ts';
@@ -68,7 +69,7 @@ const month: ShownColumn = {
 };
 
 export const hoursWords: AnswerWords = {
-  title: 'Hours of engine a day',
+  title: answerTitles.hours,
   sentence,
   reason,
   more: extra,

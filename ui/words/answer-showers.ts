@@ -1,5 +1,6 @@
 /** Words of the showers' answer. */
 import type { Answer, Banded } from '../../sim/index.ts';
+import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, counted, limitWords, numberColumn } from './answers.ts';
 import { noNumber, type Say } from './say.ts';
 
@@ -67,7 +68,7 @@ function ownDay({ facts }: Answer): string[] {
 }
 
 export const showersWords: AnswerWords = {
-  title: 'Showers in a row',
+  title: answerTitles.showers,
   sentence,
   reason,
   more: (answer, say) => [...waits(answer, say), ...feel(answer, say), ...ownDay(answer)],

@@ -1,5 +1,6 @@
 /** Words of the store and its insulation. */
 import type { Answer } from '../../sim/index.ts';
+import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn, type ShownColumn } from './answers.ts';
 import { noNumber, type Say } from './say.ts';
 
@@ -86,7 +87,7 @@ const insulation: ShownColumn[] = [
 ];
 
 export const storeAnswerWords: AnswerWords = {
-  title: 'Store and insulation',
+  title: answerTitles.store,
   sentence,
   reason,
   more: temperatures,

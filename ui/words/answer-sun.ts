@@ -1,5 +1,6 @@
 /** Words of the collector. */
 import type { Answer } from '../../sim/index.ts';
+import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, counted, limitWords, numberColumn, type ShownColumn } from './answers.ts';
 import { dateWords, monthNames } from './dates.ts';
 import { bandedHours, hoursColumn } from './hours-text.ts';
@@ -111,7 +112,7 @@ function monthColumns({ tables }: Answer): ShownColumn[] {
 }
 
 export const collectorWords: AnswerWords = {
-  title: 'The sun over the year',
+  title: answerTitles.collector,
   sentence,
   reason,
   more: (answer, say) => [...spared(answer, say), ...away(answer, say)],

@@ -6,6 +6,7 @@ export * from './answer-list.ts';
 export * from './answer-showers.ts';
 export * from './answer-store.ts';
 export * from './answer-sun.ts';
+export * from './answer-titles.ts';
 export * from './answers.ts';
 export * from './caution-titles.ts';
 export * from './cautions.ts';

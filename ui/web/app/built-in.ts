@@ -3,12 +3,16 @@
  * page as text beside the code.
  */
 import type { Answer } from '../../../sim/index.ts';
+import type { Units } from '../../words/index.ts';
 import type { NamedScenario } from './catalogue.ts';
 import { type PackedSeries, packSeries, unpackSeries } from './packed.ts';
 import type { AnswerKey, Answers, Shown } from './page-state.ts';
 
 /** Of the opening scenario, which the catalogue has. */
 export type Solved = Omit<Shown, 'scenario'>;
+
+/** An answer and its sentence in every reader's units: the words of answers are loaded only for others. */
+export type SaidAnswer = Answer & { said: Record<Units, string> };
 
 export interface BuiltIn {
   shown: Solved;
@@ -21,14 +25,14 @@ export const builtInId = 'built-in';
 
 interface Packed {
   shown: Omit<Solved, 'result'> & { result: Omit<Solved['result'], 'series'> & { series: PackedSeries } };
-  answers: Answer[];
+  answers: SaidAnswer[];
   scenarios: NamedScenario[];
 }
 
 /** Digits kept of numbers that stand alone: more than are ever shown. */
 const digits = 7;
 
-export function packBuiltIn(shown: Solved, answers: Answer[], scenarios: NamedScenario[]): string {
+export function packBuiltIn(shown: Solved, answers: SaidAnswer[], scenarios: NamedScenario[]): string {
   const { result } = shown;
   const packed: Packed = {
     shown: { ...shown, result: { ...result, series: packSeries(result.series) } },

@@ -1,6 +1,7 @@
 /** Run when the page is built: solves the opening scenario and works out the answers that the page opens with. */
 import demo from '../../../scenarios/demo.json';
 import {
+  type Answer,
   chargingAnswer,
   coilAnswer,
   doHere,
@@ -10,7 +11,8 @@ import {
   showersAnswer,
   simulate,
 } from '../../../sim/index.ts';
-import { packBuiltIn } from '../app/built-in.ts';
+import { answerWords, sayIn, type Units } from '../../words/index.ts';
+import { packBuiltIn, type SaidAnswer } from '../app/built-in.ts';
 
 const files = import.meta.glob<Scenario>(['../../../scenarios/*.json', '!../../../scenarios/*_broken.json'], {
   eager: true,
@@ -42,5 +44,10 @@ export async function solveDemo(): Promise<string> {
     coilAnswer({ scenario, context }),
     chargingAnswer({ scenario, context }),
   ];
-  return packBuiltIn(shown, answers, scenarios);
+  return packBuiltIn(shown, answers.map(told), scenarios);
+}
+
+function told(answer: Answer): SaidAnswer {
+  const said = (units: Units) => answerWords[answer.key].sentence(answer, sayIn(units));
+  return { ...answer, said: { US: said('US'), SI: said('SI'), mixed: said('mixed') } };
 }

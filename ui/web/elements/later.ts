@@ -4,6 +4,7 @@ const code = {
   'tankful-compare': () => import('./shell/tankful-compare.ts'),
   'tankful-parts-list': () => import('./section/tankful-parts-list.ts'),
   'tankful-heat': () => import('./tankful-heat.ts'),
+  'tankful-said': () => import('./shell/tankful-said.ts'),
   'tankful-range': () => import('./shell/tankful-range.ts'),
   'tankful-figures': () => import('./tankful-figures.ts'),
 } satisfies Record<string, () => Promise<unknown>>;

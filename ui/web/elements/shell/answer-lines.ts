@@ -1,9 +1,12 @@
 /** The answers in a sentence each, and those that are still to be asked. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { answerWords, sayIn, shellWords } from '../../../words/index.ts';
+import type { Answer } from '../../../../sim/index.ts';
+import { answerTitles, shellWords, type Units } from '../../../words/index.ts';
 import { answerKeys, canAsk } from '../../app/asking.ts';
+import type { SaidAnswer } from '../../app/built-in.ts';
 import type { Page } from '../../app/page.ts';
 import { type AnswerKey, type AnswerState, isOutdated, type PageState } from '../../app/page-state.ts';
+import { load } from '../later.ts';
 
 export function answerLines(state: PageState, page: Page): TemplateResult {
   const { answers, facts } = state;
@@ -21,7 +24,7 @@ export function answerLines(state: PageState, page: Page): TemplateResult {
           ${open.map(
             (key) =>
               html`<button type="button" class="quiet" @click=${() => page.ask(key)}>
-                ${answerWords[key].title}
+                ${answerTitles[key]}
               </button>`,
           )}
         </p>`
@@ -33,15 +36,15 @@ export function answerLines(state: PageState, page: Page): TemplateResult {
 function line(key: AnswerKey, state: PageState, page: Page): TemplateResult {
   const own = state.answers[key];
   const { at, answer, problem } = own;
-  const words = answerWords[key];
+  const title = answerTitles[key];
   const outdated = isOutdated(own, state);
   const button = (text: string, press: () => void) =>
     html`<button type="button" class="quiet" @click=${press}>
-      ${text}<span class="unseen">: ${words.title}</span>
+      ${text}<span class="unseen">: ${title}</span>
     </button>`;
-  return html`<strong>${words.title}.</strong>
+  return html`<strong>${title}.</strong>
     ${outdated ? html`<em>${shellWords.outdated}</em> ` : nothing}
-    ${answer ? words.sentence(answer, sayIn(state.units)) : nothing}
+    ${answer ? sentence(answer, state.units) : nothing}
     ${at === 'stopped' ? html`<em>${shellWords.stoppedAnswer}</em>` : nothing}
     ${at === 'failed' ? html`<span class="trouble">${shellWords.failedAnswer} ${problem}</span>` : nothing}
     ${
@@ -51,6 +54,12 @@ function line(key: AnswerKey, state: PageState, page: Page): TemplateResult {
           ? nothing
           : button(answer ? shellWords.askAgain : shellWords.ask, () => page.ask(key))
     }`;
+}
+
+function sentence(answer: Answer | SaidAnswer, units: Units): TemplateResult | string {
+  if ('said' in answer) return answer.said[units];
+  void load('tankful-said');
+  return html`<tankful-said .answer=${answer} .units=${units}></tankful-said>`;
 }
 
 /** How far something is, and about how long it may still take. */
