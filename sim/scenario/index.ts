@@ -1,5 +1,8 @@
 /** What the rest of the tool may use of the scenario room. */
+export type { WeatherFiles } from './build/weather-file.ts';
+export { withWeather } from './build/with-weather.ts';
 export { describeDefaults, type FieldEntry, fieldEntries } from './catalogue.ts';
+export type { Mark } from './doubts.ts';
 export type { Band, Grade } from './field.ts';
 export { SCENARIO_FORMAT, SCENARIO_VERSION, type Scenario } from './fields/index.ts';
 export type { FilledDefault } from './fill.ts';

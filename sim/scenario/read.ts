@@ -1,8 +1,9 @@
 /** From JSON to a checked plant: the one way in for file, page, share link and terminal. */
 import type { PlantDescription } from '../parts/description.ts';
-import type { WeatherFiles } from './build/weather-file.ts';
+import type { WeatherContext } from './build/weather-file.ts';
 import { problemsOf } from './check.ts';
 import { Desk } from './desk.ts';
+import { type Mark, marksFrom } from './doubts.ts';
 import type { Field } from './field.ts';
 import { scenario } from './fields/index.ts';
 import { type FilledDefault, fillField } from './fill.ts';
@@ -12,12 +13,19 @@ import { plantFrom, type Sections } from './plant.ts';
 import type { Note, Problem } from './problem.ts';
 import type { Sketch } from './sketch.ts';
 
-export interface ReadContext {
-  /** Text of weather files by the name a scenario calls them. */
-  weatherFiles?: WeatherFiles;
-}
+/** What a scenario may name besides itself: weather files, by `withWeather`. */
+export type ReadContext = WeatherContext;
+
 export type ReadScenario =
-  | { ok: true; plant: PlantDescription; sketch: Sketch; filled: FilledDefault[]; notes: Note[] }
+  | {
+      ok: true;
+      plant: PlantDescription;
+      sketch: Sketch;
+      filled: FilledDefault[];
+      notes: Note[];
+      /** Inputs that the file marks as unsure. */
+      marks: Mark[];
+    }
   /** `sketch` where store and coils can be drawn all the same. */
   | { ok: false; problems: Problem[]; sketch?: Sketch };
 
@@ -33,14 +41,12 @@ export function readScenario(json: unknown, context: ReadContext = {}): ReadScen
   const problems = problemsOf(scenario, file);
   // What failed the schema may be no JSON at all, and gives no plant to tell of in anyone's units.
   const desk = new Desk(problems.length === 0 ? systemOf(migrated.json) : 'SI');
-  const { plant, sketch } = plantFrom(
-    desk,
-    soundSections(migrated.json, problems, desk.filled),
-    context.weatherFiles ?? {},
-  );
+  const sections = soundSections(migrated.json, problems, desk.filled);
+  const { plant, sketch } = plantFrom(desk, sections, context);
+  const marks = marksFrom(desk, migrated.json, sections.doubts ?? []);
   problems.push(...desk.problems);
   if (problems.length === 0 && plant && sketch)
-    return { ok: true, plant, sketch, filled: desk.filled, notes: desk.notes };
+    return { ok: true, plant, sketch, filled: desk.filled, notes: desk.notes, marks };
   return { ok: false, problems: capped(problems), ...(sketch ? { sketch } : {}) };
 }
 

@@ -1,12 +1,6 @@
 /** One input and the values it takes: `store.water_depth=20 in:40 in:5`, `coils[0].rolls=1:4:4`, `store.lid=closed|ajar`. */
-import {
-  type FilledDefault,
-  fieldEntries,
-  type OutlineEntry,
-  outlineOf,
-  type Scenario,
-} from '../../scenario/index.ts';
-import { nearestWord } from '../../scenario/nearest.ts';
+import { type FilledDefault, type OutlineEntry, outlineOf, type Scenario } from '../../scenario/index.ts';
+import { nearestPath } from '../../scenario/known-path.ts';
 import { refusal } from '../refusal.ts';
 import { type Values, valuesOf } from './values.ts';
 
@@ -48,14 +42,4 @@ function entryAt(path: string, scenario: Scenario, filled: readonly FilledDefaul
   }
   const fix = near ? `did you mean ${near}?` : 'see tankful schema for the names';
   throw refusal(path, 'the path of an input', 'none of that name', fix);
-}
-
-/** The known path nearest to one that is not, its list places kept; null where none is near. */
-function nearestPath(path: string): string | null {
-  const places = Array.from(path.matchAll(/\[(\d+)\]/g), ([, place]) => place);
-  const known = fieldEntries().map(({ path: pattern }) => {
-    let used = 0;
-    return pattern.replace(/\([^)]*\)/g, '').replace(/\[\]/g, () => `[${places[used++] ?? 0}]`);
-  });
-  return nearestWord(path, [...new Set(known)]);
 }

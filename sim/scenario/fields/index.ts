@@ -3,6 +3,7 @@ import { choice, group, optional, type Raw, required, text, type Value } from '.
 import { backup } from './backup.ts';
 import { coils } from './coil.ts';
 import { collector } from './collector.ts';
+import { doubts } from './doubts.ts';
 import { engine } from './engine.ts';
 import { prices } from './prices.ts';
 import { run } from './run.ts';
@@ -31,6 +32,7 @@ export const scenario = group(
     taps,
     backup,
     prices,
+    doubts,
   },
   required,
 );

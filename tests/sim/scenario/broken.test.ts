@@ -32,6 +32,23 @@ const messages: Record<string, [path: string, words: string][]> = {
     ['run.first_weekday', '"Monday", "Tuesday"'],
     ['run.days', 'whole number from 1 to 366 - got the number 400'],
   ],
+  doubts: [
+    ['doubts[0].input', 'did you mean "store.bridges"?'],
+    ['doubts[1].input', 'a quantity or a number of a part - got "store.lid", a choice'],
+    ['doubts[2].input', 'what the run is computed with'],
+    ['doubts[4].input', 'each input once'],
+    ['doubts[5].to', 'more than "from", 2.5 - got "1.2"'],
+    ['doubts[6].from', 'add the unit'],
+    ['doubts[6].to', 'got "700 F"'],
+    ['doubts[7].unsure', '"a lot" of 0 in, which is nothing - name the lowest and the highest'],
+  ],
+  'doubts-words': [
+    ['doubts[0].unsure', '"a little", "a lot", "between" - got "a lott" - did you mean "a lot"?'],
+    ['doubts[1].from', 'write it in double quotes'],
+    ['doubts[1].to', 'add it'],
+    ['doubts[2].input', 'add it'],
+    ['doubts[3].from', 'unknown name "from"'],
+  ],
   'draw-volume': [
     ['taps.draws[0].lasts', 'got both - remove one'],
     ['taps.draws[1].lasts', 'got neither - add "lasts"'],
@@ -80,6 +97,11 @@ const messages: Record<string, [path: string, words: string][]> = {
     ['store.watr_depth', 'did you mean "water_depth"?'],
     ['coils[0].tube.kind', 'got "plumbing" - did you mean "plumbing'],
     ['stroe', 'did you mean "store"?'],
+  ],
+  faults: [
+    ['run.faults[1].kind', '"collector pump", "engine", "household", "cold spell" - got "boiler"'],
+    ['run.faults[2].temperature', 'add it'],
+    ['run.faults[3].from', 'add the unit'],
   ],
   newer: [['version', 'left as it is']],
   'no-coil': [
