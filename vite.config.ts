@@ -1,12 +1,14 @@
 import { defineConfig } from 'vite';
 import { builtIn } from './scripts/built-in.mjs';
 import { oneBuild } from './scripts/one-build.mjs';
+import { headers, policyInPage } from './scripts/policy.mjs';
 
 /** The page: ui/web -> dist/web, with relative addresses so that the folder may stand anywhere. */
 export default defineConfig({
   root: 'ui/web',
   base: './',
-  plugins: [oneBuild(), builtIn()],
+  plugins: [oneBuild(), builtIn(), policyInPage()],
+  preview: { headers },
   build: {
     outDir: '../../dist/web',
     emptyOutDir: true,

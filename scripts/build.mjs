@@ -35,6 +35,7 @@ const targets = {
       'ui/web',
       'scripts/built-in.mjs',
       'scripts/one-build.mjs',
+      'scripts/policy.mjs',
       'vite.config.ts',
       'package-lock.json',
       'tsconfig.json',

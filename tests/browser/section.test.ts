@@ -1,9 +1,7 @@
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { violations } from './support/axe.ts';
 import { looks, type VisitOptions, visit } from './support/visit.ts';
-
-const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
 /** The page with drawing and list, the drawing in the window. (The list's code comes once the list is near it.) */
 async function open(options: VisitOptions = {}) {
@@ -154,16 +152,6 @@ describe('access', () => {
     for (let i = 0; i < 6; i++) await page.keyboard.press('PageDown');
     await page.keyboard.press('Enter');
     await page.waitForSelector('.part-wrong');
-    await page.addScriptTag({ path: axePath });
-    const found = await page.evaluate(async () => {
-      const { axe } = globalThis as unknown as {
-        axe: {
-          run(context: string[]): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-        };
-      };
-      const { violations } = await axe.run(['tankful-section', 'tankful-parts-list']);
-      return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
-    });
-    expect(found).toEqual([]);
+    expect(await violations(page, ['tankful-section', 'tankful-parts-list'])).toEqual([]);
   });
 });

@@ -2,6 +2,7 @@
 import { builtInId, unpackBuiltIn } from './app/built-in.ts';
 import { catalogueOf, opening } from './app/catalogue.ts';
 import { openPage } from './app/page.ts';
+import { asCode } from './app/trusted.ts';
 import { TankfulPage } from './elements/tankful-page.ts';
 import { createPool } from './worker/pool.ts';
 import { createRunner } from './worker/runner.ts';
@@ -12,7 +13,8 @@ const answerWorkers = Math.min(2, navigator.hardwareConcurrency || 1);
 /** Reading what stands there comes first. */
 const wakeAfter_ms = 300;
 
-const startWorker = () => new Worker(new URL('./worker/simulate.ts', import.meta.url), { type: 'module' });
+const startWorker = () =>
+  new Worker(asCode(new URL('./worker/simulate.ts', import.meta.url)), { type: 'module' });
 const solved = document.getElementById(builtInId);
 const builtIn = solved?.textContent ? unpackBuiltIn(solved.textContent) : null;
 const element = new TankfulPage();

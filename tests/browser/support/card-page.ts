@@ -1,8 +1,8 @@
 /** A card on a page of its own, and what a test asks of it. */
-import { createRequire } from 'node:module';
 import type { Locator, Page } from 'playwright-core';
 import demoFile from '../../../scenarios/demo.json';
 import type { Scenario } from '../../../sim/index.ts';
+import { violations } from './axe.ts';
 import type { CardStand } from './card-stand.ts';
 import { openStand } from './stand.ts';
 
@@ -24,7 +24,6 @@ export interface CardPage {
 
 export async function openCardPage(): Promise<CardPage> {
   const { page, errors } = await openStand('card-stand.ts', { width: 390 });
-  await page.addScriptTag({ path: createRequire(import.meta.url).resolve('axe-core/axe.min.js') });
   return {
     page,
     errors,
@@ -47,19 +46,4 @@ export async function openCardPage(): Promise<CardPage> {
       ),
     violations: () => violations(page),
   };
-}
-
-/** What axe finds wrong, as "rule: element". */
-function violations(page: Page): Promise<string[]> {
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as {
-      axe: {
-        run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
-      };
-    };
-    const found = await axe.run();
-    return found.violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary}`),
-    );
-  });
 }

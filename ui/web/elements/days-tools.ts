@@ -4,6 +4,7 @@ import { daysWords } from '../../words/index.ts';
 import { moved, within, zoomed } from '../app/window.ts';
 import { type Frame, type TimeSpan, timeScale } from '../charts/frame.ts';
 import type { DaysGestures } from './days-gestures.ts';
+import { drawn } from './drawn.ts';
 
 export interface ToolsOf {
   window: TimeSpan;
@@ -66,10 +67,10 @@ export function overviewView(
     @wheel=${gestures.overviewWheel}
     @keydown=${onKey}
   >
-    <svg width=${frame.width} height=${overview_px} aria-hidden="true" .innerHTML=${strip}></svg>
+    <svg width=${frame.width} height=${overview_px} aria-hidden="true" ${drawn(strip)}></svg>
     <div
       class="overview-window"
-      style="left:${from.toFixed(1)}px;width:${(x(window.to_s) - from).toFixed(1)}px"
+      .style=${`left:${from.toFixed(1)}px;width:${(x(window.to_s) - from).toFixed(1)}px`}
     ></div>
   </div>`;
 }

@@ -16,6 +16,7 @@ import { fieldGrid, fieldPixels, type Pixels } from '../charts/height-field.ts';
 import { type LinesData, linesChart, showsBands } from '../charts/lines-chart.ts';
 import type { Palette } from '../charts/palette.ts';
 import { row_px, rowsChart } from '../charts/rows-chart.ts';
+import { drawn } from './drawn.ts';
 import { swatch } from './swatch.ts';
 
 /** What the panels are drawn from, beside the data. */
@@ -141,7 +142,7 @@ export function drawPlots(data: DaysData, of: PlotsOf): DrawnPlots {
         width=${keySize.width}
         height=${keySize.height}
         aria-hidden="true"
-        .innerHTML=${colours}
+        ${drawn(colours)}
       ></svg>`,
       '',
     ),
@@ -190,15 +191,15 @@ function figure(key: PanelKey, panel: DrawnPanel, frame: Frame, cursor_px: numbe
         key === 'field'
           ? html`<canvas
             aria-hidden="true"
-            style="left:${frame.left}px;top:${frame.top}px;width:${plotWidth(frame)}px;height:${plotHeight({ ...frame, height })}px"
+            .style=${`left:${frame.left}px;top:${frame.top}px;width:${plotWidth(frame)}px;height:${plotHeight({ ...frame, height })}px`}
           ></canvas>`
           : nothing
       }
-      <svg width=${frame.width} height=${height} role="img" aria-label=${sentence} .innerHTML=${drawing}></svg>
+      <svg width=${frame.width} height=${height} role="img" aria-label=${sentence} ${drawn(drawing)}></svg>
       <div
         class="cursor-line"
         ?hidden=${!inView}
-        style="top:${frame.top}px;bottom:${frame.bottom}px;transform:translateX(${cursor_px.toFixed(1)}px)"
+        .style=${`top:${frame.top}px;bottom:${frame.bottom}px;transform:translateX(${cursor_px.toFixed(1)}px)`}
       ></div>
     </div>
   </figure>`;

@@ -6,6 +6,7 @@ import type { DaysShown } from '../app/days-data.ts';
 import { type HeatBalance, type HeatFlow, type HeatPlace, heatBalance } from '../app/heat-flows.ts';
 import { momentTitle } from '../app/moments.ts';
 import { flowsChart } from '../charts/flows-chart.ts';
+import { drawn } from './drawn.ts';
 import { heatTable, leastShare } from './heat-table.ts';
 import { LightElement } from './light-element.ts';
 
@@ -130,7 +131,7 @@ export class TankfulHeat extends LightElement {
       height=${height}
       role="img"
       aria-label=${heatWords.sentence(seen.map(words).join('; '))}
-      .innerHTML=${drawing}
+      ${drawn(drawing)}
     ></svg>`;
   }
 

@@ -1,7 +1,6 @@
 /** Pieces of the section: a handle, and the drawing in words. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { classMap } from 'lit/directives/class-map.js';
-import { styleMap } from 'lit/directives/style-map.js';
 import { type LegendLine, sectionWords, type Units } from '../../../words/index.ts';
 import type { SectionHandle } from '../../charts/section/handles.ts';
 import { handleNumber } from '../../charts/section/steps.ts';
@@ -18,7 +17,7 @@ export function handleView(
   const side = x > width / 2 ? 'to-left' : 'to-right';
   return html`<div
     class=${classMap({ handle: true, [grows]: true, held })}
-    style=${styleMap({ left: `${x.toFixed(1)}px`, top: `${y.toFixed(1)}px` })}
+    .style=${`left:${x.toFixed(1)}px;top:${y.toFixed(1)}px`}
     data-key=${key}
     role="slider"
     tabindex="0"

@@ -10,6 +10,7 @@ import { isNarrow } from '../../charts/section/frame.ts';
 import type { SectionHandle } from '../../charts/section/handles.ts';
 import { type SectionDrawing, sectionDrawing } from '../../charts/section/section-drawing.ts';
 import { valueAfterKey, valueAfterPull } from '../../charts/section/steps.ts';
+import { drawn } from '../drawn.ts';
 import { LightElement } from '../light-element.ts';
 import { type HeldGrip, nearest, underHand } from './held-grip.ts';
 import { handleView, legendView } from './section-views.ts';
@@ -116,7 +117,7 @@ export class TankfulSection extends LightElement {
                   role="img"
                   aria-label=${drawing.sentence}
                 >
-                  ${drawing.sheets.map((sheet) => svg`<g .innerHTML=${sheet}></g>`)}
+                  ${drawing.sheets.map((sheet) => svg`<g ${drawn(sheet)}></g>`)}
                 </svg>
                 ${this.handles(drawing)}`
               : nothing
