@@ -1,7 +1,8 @@
 /** The air a thing stands in, at any second of a run. */
 import { curveAt, type HourlyCurve, meanPreserving } from '../numerics/interpolation.ts';
 import { standardPressure } from '../physics/water.ts';
-import type { HourlyWeather, Surroundings } from './description.ts';
+import type { Fault, HourlyWeather, Surroundings } from './description.ts';
+import { withColdSpells } from './faults.ts';
 
 const DAY = 86_400;
 const HOURS = 8760;
@@ -18,8 +19,10 @@ export class Air {
   readonly pressure_Pa: number;
   readonly #curve: HourlyCurve;
   readonly #firstHour: number;
+  readonly #spells: readonly Fault[];
 
-  constructor(weather: HourlyWeather, altitude_m: number, firstDay: number) {
+  constructor(weather: HourlyWeather, altitude_m: number, firstDay: number, faults: readonly Fault[] = []) {
+    this.#spells = faults.filter(({ kind }) => kind === 'cold spell');
     this.pressure_Pa = standardPressure(altitude_m);
     this.#curve = meanPreserving(weather.air_C, false);
     this.#firstHour = firstDay * 24;
@@ -34,7 +37,8 @@ export class Air {
   outdoors_C(t: number): number {
     const hours = t / 3600;
     const whole = Math.floor(hours);
-    return curveAt(this.#curve, (this.#firstHour + whole) % HOURS, hours - whole);
+    const weather_C = curveAt(this.#curve, (this.#firstHour + whole) % HOURS, hours - whole);
+    return this.#spells.length === 0 ? weather_C : withColdSpells(this.#spells, t, weather_C);
   }
 
   /** Air where a thing stands [C]: a room swings as a cosine about its mean. */

@@ -29,6 +29,8 @@ export class Collector {
   pumping = false;
   /** Stopped by the store's high limit. */
   limited = false;
+  /** Not played as failed; set at restarts. */
+  mayPump = true;
   inlet_C = 0;
   coil_entry_C = 0;
   readonly flow_kg_s: number;

@@ -291,6 +291,19 @@ export interface PlantDescription {
   run: RunDescription;
 }
 
+/** A failure that a run plays, from one time of the run until before another. */
+export type Fault = { from_s: number; to_s: number } & (
+  | {
+      /** The collectors' pump stands, the engine does not start, or nobody draws (away, a valve shut, no pump). */
+      kind: 'collector pump' | 'engine' | 'household';
+    }
+  | {
+      /** Air outdoors no warmer than this. */
+      kind: 'cold spell';
+      temperature_C: number;
+    }
+);
+
 export interface RunDescription {
   /** Day of the (365-day) year the run starts on, 0 = 1 January, at midnight. */
   first_day: number;
@@ -303,4 +316,5 @@ export interface RunDescription {
   tolerance: number;
   /** Start temperatures of the water at the bottom and at the top, linear between. */
   start: { bottom_C: number; top_C: number };
+  faults: Fault[];
 }

@@ -1,4 +1,5 @@
 /** Known instants at which the equations change: hours of weather, draws, timetable and load steps. */
+import { faultEdges } from '../parts/faults.ts';
 import type { Plant } from './plant.ts';
 
 const DAY = 86_400;
@@ -24,5 +25,6 @@ export function edgesOfDay(plant: Plant, day: number): number[] {
     add(from_s - start);
     add(to_s - start);
   }
+  for (const edge of faultEdges(plant.description.run.faults)) add(edge - start);
   return [...edges].sort((a, b) => a - b);
 }

@@ -5,6 +5,7 @@ import { Collector } from '../parts/collector.ts';
 import type { PlantDescription } from '../parts/description.ts';
 import { drawCalendar } from '../parts/draw-calendar.ts';
 import { Engine } from '../parts/engine.ts';
+import { withoutFailedDraws } from '../parts/faults.ts';
 import { Layout } from '../parts/layout.ts';
 import { liquid } from '../parts/liquid.ts';
 import { Store } from '../parts/store/store.ts';
@@ -32,7 +33,7 @@ export class Plant {
     this.description = description;
     const { run, site, weather } = description;
     const { layout } = this;
-    this.air = new Air(weather, site.altitude_m, run.first_day);
+    this.air = new Air(weather, site.altitude_m, run.first_day, run.faults);
     this.store = new Store(description.store, run.layers, run.start, this.air, layout);
     this.supply = new Supply(description.supply, this.air, run.first_day, layout);
     this.coils = description.coils.map((coil) => {
@@ -69,7 +70,8 @@ export class Plant {
       const coil = take(description.taps.coil);
       this.taps = new Taps(description.taps, description.backup, coil, { supply, store, air }, layout);
     }
-    this.openings = drawCalendar(description.taps?.draws ?? [], run.days, run.first_weekday);
+    const draws = drawCalendar(description.taps?.draws ?? [], run.days, run.first_weekday);
+    this.openings = withoutFailedDraws(draws, run.faults);
     this.#idle = this.coils.filter((coil) => !used.has(coil));
   }
 

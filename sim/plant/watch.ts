@@ -88,7 +88,7 @@ function collectorWatches(plant: Plant): Watch[] {
   });
   return [
     {
-      armed: () => !collector.pumping && !collector.limited,
+      armed: () => !collector.pumping && !collector.limited && collector.mayPump,
       value: (_t, y) => lead(y) - d.on_K,
       happen: (t, y) => {
         collector.start(t, y, store);

@@ -40,6 +40,7 @@ export function cautionsOf(plant: Plant, tally: Tally, figures: Record<string, n
   householdCautions(plant, figures, add);
   engineCautions(plant, figures, add);
   collectorCautions(plant, tally, figures, add);
+  if (plant.description.run.faults.length > 0) add('faults_played', 'run', 'note');
   if (plant.description.weather.made_up) add('weather_generated', 'weather', 'note');
   add('estimate_only', 'plant', 'note');
   return list;

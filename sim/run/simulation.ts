@@ -4,6 +4,7 @@ import { IntegrationError, Integrator, type Step } from '../numerics/integrator.
 import { findRoot } from '../numerics/root.ts';
 import type { PlantDescription } from '../parts/description.ts';
 import type { Opening } from '../parts/draw-calendar.ts';
+import { fails } from '../parts/faults.ts';
 import { edgesOfDay } from '../plant/edges.ts';
 import { Plant } from '../plant/plant.ts';
 import { type Watch, watches } from '../plant/watch.ts';
@@ -179,6 +180,7 @@ export class Simulation {
     this.#restarts++;
     this.#settle();
     if (due) this.#happen(due, t);
+    this.#faults(t);
     this.#draws(t);
     this.#timetable(t);
     if (plant.collector?.coil.mode === 'filling' && plant.collector.coil.front(y) > 0.99) {
@@ -251,10 +253,28 @@ export class Simulation {
     this.plant.store.settle(this.#y);
   }
 
+  /** What fails from now on, or no longer. */
+  #faults(t: number): void {
+    const { faults } = this.plant.description.run;
+    if (faults.length === 0) return;
+    for (const { kind, from_s, to_s } of faults) {
+      const name = kind === 'cold spell' ? 'spell' : 'fault';
+      if (t === from_s) this.#events.push({ time_s: t, part: kind, name });
+      if (t === to_s) this.#events.push({ time_s: t, part: kind, name: `${name}.over` });
+    }
+    const { collector, store } = this.plant;
+    if (!collector) return;
+    collector.mayPump = !fails(faults, 'collector pump', t);
+    if (collector.mayPump || !collector.pumping) return;
+    store.prepare(this.#y);
+    collector.stop(t, this.#y, store);
+  }
+
   #timetable(t: number): void {
     const { engine, store } = this.plant;
     if (!engine) return;
     engine.atRestart(t);
+    if (fails(this.plant.description.run.faults, 'engine', t)) engine.mayRun = false;
     const byTable = engine.description.runs.kind === 'timetable';
     store.prepare(this.#y);
     if (engine.running && !engine.mayRun) {

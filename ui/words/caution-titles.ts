@@ -25,6 +25,7 @@ export const cautionTitles = {
   short_cycling: 'Switches too often',
   back_feed: 'Hot water can push past a shut head',
   altitude_output: 'Thin air weakens the engine',
+  faults_played: 'Something fails in this run',
   weather_generated: 'Made-up weather',
 } as const;
 

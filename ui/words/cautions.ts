@@ -218,6 +218,12 @@ export const cautionWords = {
       `At this height the engine gives ${W === null ? 'less than its plate says' : `at most ${electricity(W)}, less than asked`}.`,
     todo: () => 'Plan loads, and the heat they bring, on that.',
   },
+  faults_played: {
+    title: cautionTitles.faults_played,
+    figure: null,
+    says: () => 'The run plays failures that stand under “run”, so its figures are not those of usual days.',
+    todo: () => 'Take the list of faults out of the run for the usual days.',
+  },
   weather_generated: {
     title: cautionTitles.weather_generated,
     figure: null,

@@ -8,6 +8,10 @@ export const eventWords = {
   'collector.high_limit.over': 'high limit over',
   'store.boiling': 'began to boil',
   'store.boiling.over': 'stopped boiling',
+  fault: 'fails, as played',
+  'fault.over': 'works again',
+  spell: 'begins, as played',
+  'spell.over': 'is over',
   'cistern.frozen': 'half frozen',
   'cistern.thawed': 'thawing',
 } as const;

@@ -1,5 +1,5 @@
 /** The place, its year of weather and the run. */
-import type { HourlyWeather, PlantDescription, RunDescription } from '../../parts/description.ts';
+import type { Fault, HourlyWeather, PlantDescription, RunDescription } from '../../parts/description.ts';
 import { generateWeather } from '../../parts/weather/generate.ts';
 import { type Climate, monthlyFromLatitude, roughDayToDay_K } from '../../parts/weather/latitude.ts';
 import type { MonthlyWeather, WeatherSite } from '../../parts/weather/types.ts';
@@ -8,7 +8,7 @@ import type { ScenarioValues } from '../fields/index.ts';
 import { run as runField, WEEKDAYS } from '../fields/run.ts';
 import { site as siteField, weather as weatherField } from '../fields/site.ts';
 import { rememberLast } from '../remember.ts';
-import { readWeatherFile, type WeatherFiles } from './weather-file.ts';
+import { readWeatherFile, type WeatherContext } from './weather-file.ts';
 
 type Site = PlantDescription['site'];
 type WeatherRead = ScenarioValues['weather'];
@@ -43,13 +43,13 @@ export function weatherFrom(
   read: WeatherRead,
   site: Site,
   place: string,
-  files: WeatherFiles,
+  context: WeatherContext,
 ): HourlyWeather | null {
   const at = { ...site, place };
   if (read.kind === 'file') {
     const rest =
       read.rest === null ? undefined : madeWeather(desk, at, roughMonthly(site, read.rest), read.seed);
-    return rest === null ? null : readWeatherFile(desk, read.file, at, files, rest);
+    return rest === null ? null : readWeatherFile(desk, read.file, at, context, rest);
   }
   if (read.kind === 'monthly') return madeWeather(desk, at, monthlyFrom(desk, read, site), read.seed);
   return madeWeather(desk, at, roughMonthly(site, read.climate), read.seed);
@@ -165,7 +165,26 @@ export function runFrom(desk: Desk, read: ScenarioValues['run']): RunDescription
     layers: read.layers,
     tolerance: read.tolerance,
     start: { bottom_C: bottom, top_C },
+    faults: faultsFrom(desk, read),
   };
+}
+
+function faultsFrom(desk: Desk, { faults, days }: ScenarioValues['run']): Fault[] {
+  const end_s = days * 86_400;
+  return (faults ?? []).map((read, i) => {
+    const { from: from_s } = read;
+    const to_s = read.to ?? Math.max(end_s, from_s);
+    if (!(to_s >= from_s)) {
+      desk.problem(
+        ['run', 'faults', i, 'to'],
+        'a time after it begins',
+        `${to_s / 3600} h, where it begins at ${from_s / 3600} h`,
+        'count both from the start of the run',
+      );
+    }
+    if (read.kind === 'cold spell') return { kind: read.kind, from_s, to_s, temperature_C: read.temperature };
+    return { kind: read.kind, from_s, to_s };
+  });
 }
 
 const F = 1 / 1.8;

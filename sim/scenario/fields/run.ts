@@ -1,6 +1,19 @@
 /** Fields of the run: what to simulate and how finely. */
-import { byDefault, choice, count, date, derived, group, plain, quantity, required } from '../field.ts';
-import { WATER } from './shared.ts';
+import {
+  byDefault,
+  choice,
+  count,
+  date,
+  derived,
+  group,
+  list,
+  optional,
+  plain,
+  quantity,
+  required,
+  variants,
+} from '../field.ts';
+import { AMBIENT, WATER } from './shared.ts';
 
 export const WEEKDAYS = [
   'Monday',
@@ -11,6 +24,20 @@ export const WEEKDAYS = [
   'Saturday',
   'Sunday',
 ] as const;
+
+/** A year of seconds. */
+const IN_RUN = [0, 366 * 86_400] as const;
+
+const whileItLasts = {
+  from: quantity(
+    'begins, from the start of the run',
+    'time',
+    IN_RUN,
+    '3 days',
+    byDefault('0 s', 'D', 'fails from the start'),
+  ),
+  to: quantity('ends, from the start of the run', 'time', IN_RUN, '6 days', optional('at the run’s end')),
+};
 
 export const run = group(
   'run',
@@ -52,6 +79,25 @@ export const run = group(
         ),
       },
       derived('100 F at the bottom, 120 F at the top', 'D', 'a store in use'),
+    ),
+    faults: list(
+      'what fails during the run',
+      variants(
+        'failure',
+        'kind',
+        {
+          'collector pump': whileItLasts,
+          engine: whileItLasts,
+          household: whileItLasts,
+          'cold spell': {
+            ...whileItLasts,
+            temperature: quantity('air outdoors no warmer than', 'temperature', AMBIENT, '-22 F', required),
+          },
+        },
+        required,
+      ),
+      [0, 20],
+      optional('nothing fails'),
     ),
   },
   byDefault({}, 'D', 'one week from the first of January'),

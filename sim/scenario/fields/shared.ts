@@ -2,7 +2,7 @@
 import { byDefault, choice, derived, group, type Presence, quantity, required, variants } from '../field.ts';
 
 /** Ambient air and ground anywhere a store might stand [C]. */
-const AMBIENT = [-50, 60] as const;
+export const AMBIENT = [-50, 60] as const;
 /** Water that may still be liquid in an open store [C]. */
 export const WATER = [0, 100] as const;
 

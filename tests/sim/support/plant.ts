@@ -255,6 +255,7 @@ export function plantOf(over: Overrides = {}): PlantDescription {
       layers: 20,
       tolerance: 1e-4,
       start: { bottom_C: 50, top_C: 60 },
+      faults: [],
       ...run,
     },
   };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sound } from './support.ts';
+import { problemsWith, sound } from './support.ts';
 
 const degrees = (rad: number) => (rad * 180) / Math.PI;
 
@@ -64,6 +64,15 @@ describe('the run', () => {
   it('knows the weekday of a date with its year, and takes the file’s word without', () => {
     expect(sound({ run: { from: '2027-01-09' } }).plant.run.first_weekday).toBe(5);
     expect(sound({ run: { from: '01-09', first_weekday: 'Wednesday' } }).plant.run.first_weekday).toBe(2);
+  });
+
+  it('plays failures until its end where no other is said, and refuses one that ends before it begins', () => {
+    const { faults } = sound({ run: { days: 4, faults: [{ kind: 'engine', from: '2 days' }] } }).plant.run;
+    expect(faults).toEqual([{ kind: 'engine', from_s: 172_800, to_s: 345_600 }]);
+    const turned = { kind: 'household', from: '2 days', to: '1 day' } as const;
+    expect(problemsWith({ run: { days: 4, faults: [turned] } })).toMatchObject([
+      { path: 'run.faults[0].to' },
+    ]);
   });
 
   it('begins with a stirred store where only the bottom is given', () => {
