@@ -1,6 +1,6 @@
 /** What elements tell the page, as bubbling events: name and detail. The page answers each with one of its verbs. */
 import type { Addable, Edit, Stretch } from '../../../sim/index.ts';
-import type { AnswerKey, RangeSpec } from './page-state.ts';
+import type { AnswerKey, Log, RangeSpec } from './page-state.ts';
 
 export interface PageEvents {
   /** While a handle is held. */
@@ -21,6 +21,7 @@ export interface PageEvents {
   'move-cursor': { time_s: number };
   zoom: { window_s: readonly [from_s: number, to_s: number] };
   'need-detail': Stretch;
+  'open-log': Log;
 }
 
 /** Tells the page. */

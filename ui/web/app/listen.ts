@@ -21,6 +21,7 @@ export function listen(root: EventTarget, page: Page): () => void {
     'move-cursor': ({ time_s }) => page.moveCursor(time_s),
     zoom: ({ window_s }) => page.zoom(window_s),
     'need-detail': (stretch) => page.lookCloser(stretch),
+    'open-log': (log) => page.openLog(log),
   };
   const ends = Object.entries(verbs).map(([name, verb]) => {
     const hear = (event: Event) => {
