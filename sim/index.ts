@@ -28,6 +28,7 @@ export {
   rangeAnswer,
 } from './answers/range/range.ts';
 export * from './answers/section/index.ts';
+export * from './answers/sheet/index.ts';
 export { showersAnswer } from './answers/showers/showers-answer.ts';
 export { storeAnswer } from './answers/store/store-answer.ts';
 export { collectorAnswer } from './answers/sun/collector-answer.ts';

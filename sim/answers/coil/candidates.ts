@@ -2,18 +2,14 @@
 import { turnsOf } from '../../parts/coil/course.ts';
 import type { CoilDescription, Prices, StoreDescription, Tube } from '../../parts/description.ts';
 import { findTube, type TubeStandard } from '../../physics/tubes.ts';
-import { tubeMass } from './coil-of.ts';
+import { rollsOf } from './rolls.ts';
+import { tubeMass } from './tube-mass.ts';
 
-const FOOT_M = 0.3048;
-
-/**
- * Rolls as the trade sells them: refrigeration tube by 50 ft, plumbing tube by 60 and 100 ft, PEX by 100 ft.
- * Source: shared/trade.md section 2 (grade A for copper); PEX common practice.
- */
-const SOLD: { standard: TubeStandard; sizes: string[]; rolls_ft: number[] }[] = [
-  { standard: 'refrigeration', sizes: ['3/8', '1/2', '5/8'], rolls_ft: [50] },
-  { standard: 'plumbing L', sizes: ['3/8', '1/2', '3/4'], rolls_ft: [60, 100] },
-  { standard: 'PEX', sizes: ['1/2', '3/4'], rolls_ft: [100] },
+/** What a builder looks at first. */
+const OFFERED: { standard: TubeStandard; sizes: string[] }[] = [
+  { standard: 'refrigeration', sizes: ['3/8', '1/2', '5/8'] },
+  { standard: 'plumbing L', sizes: ['3/8', '1/2', '3/4'] },
+  { standard: 'PEX', sizes: ['1/2', '3/4'] },
 ];
 /** Nobody joins more. */
 const MOST_ROLLS = 4;
@@ -31,10 +27,10 @@ export function withTube(coil: CoilDescription, tube: Tube): CoilDescription {
  * The present coil is among them.
  */
 export function candidatesFor(coil: CoilDescription): CoilDescription[] {
-  const sold = SOLD.flatMap(({ standard, sizes, rolls_ft }) =>
+  const sold = OFFERED.flatMap(({ standard, sizes }) =>
     sizes.flatMap((size) => {
       const tube = findTube(standard, size);
-      return tube ? rolls_ft.map((feet) => ({ tube, roll_length_m: feet * FOOT_M })) : [];
+      return tube ? rollsOf(standard).map((roll_length_m) => ({ tube, roll_length_m })) : [];
     }),
   );
   const own = { tube: coil.tube, roll_length_m: coil.roll_length_m };

@@ -1,14 +1,13 @@
 /** The engine's coil: heat into the store against the store's temperature, and where it no longer all fits. */
 import type { EngineDescription, PlantDescription } from '../../parts/description.ts';
 import type { Answer, Column, Limit } from '../answer.ts';
-import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, type Mark, under } from '../band.ts';
+import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, under } from '../band.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
 import { ChargeBench, type SteadyCharge } from './charge-bench.ts';
 
 export interface ChargingQuestion extends Question {
   /** Store of one temperature; left out, the mean the scenario starts with. */
   tank_C?: number;
-  marks?: readonly Mark[];
   onProgress?: (share: number) => void;
 }
 
@@ -82,12 +81,12 @@ function factsOf({ usual, now, nowRated }: Studied): Facts {
 
 /** @throws RangeError for a scenario that cannot be read or has no engine */
 export function chargingAnswer(question: ChargingQuestion): Answer {
-  const { plant, filled } = readQuestion(question);
+  const { plant, filled, marks } = readQuestion(question);
   const { bottom_C, top_C } = plant.run.start;
   const tank_C = question.tank_C ?? (bottom_C + top_C) / 2;
   const studied = study(plant, tank_C);
   const coil = plant.coils.findIndex(({ name }) => name === plant.engine?.coil);
-  const doubts = doubtsOf(filled, under(`coils[${coil}]`, 'engine'), question.marks);
+  const doubts = doubtsOf(filled, under(`coils[${coil}]`, 'engine'), marks);
   const ends = factsAt(
     question,
     doubtJobs(doubts),

@@ -1,7 +1,7 @@
 /** The household's coil: how cold the store may be for the wanted shower, and what one could buy instead. */
 import type { PlantDescription } from '../../parts/description.ts';
 import type { Answer, Limit } from '../answer.ts';
-import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, type Mark, under } from '../band.ts';
+import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, under } from '../band.ts';
 import { householdOf, showerOf, usualTank } from '../household.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
 import { coilPrice, namesake } from './candidates.ts';
@@ -14,7 +14,6 @@ export interface CoilQuestion extends Question {
   tank_C?: number;
   /** Flow through the coil for its own figures; left out, what the pump gives the shower. */
   flow_m3_s?: number;
-  marks?: readonly Mark[];
   onProgress?: (share: number) => void;
 }
 
@@ -75,12 +74,12 @@ function factsOf(own: HouseholdCoil, asked: Asked, { run, prices }: PlantDescrip
 
 /** @throws RangeError for a scenario that cannot be read, has no household, or whose pump gives nothing */
 export function coilAnswer(question: CoilQuestion): Answer {
-  const { plant, filled } = readQuestion(question);
+  const { plant, filled, marks } = readQuestion(question);
   const { index, coil } = householdOf(plant);
   const asked = askedOf(plant, question);
   const own = householdCoil(plant, coil, asked);
   const matters = under(`coils[${index}]`, 'supply', 'taps', ...COIL_PRICES);
-  const doubts = doubtsOf(filled, matters, question.marks);
+  const doubts = doubtsOf(filled, matters, marks);
   const ends = factsAt(
     question,
     doubtJobs(doubts),

@@ -4,6 +4,7 @@ import type { CoilDescription, Fluid } from '../../parts/description.ts';
 import { Layout } from '../../parts/layout.ts';
 import { liquid, lookUp, REFERENCE_HEAT_CAPACITY } from '../../parts/liquid.ts';
 import { storeGeometry } from '../../parts/store/geometry.ts';
+import { tubeMass } from './tube-mass.ts';
 
 const WATER: Fluid = { kind: 'water', mass_share: 0 };
 /** Sections the coil is marched in: with twice as many the outlet moves by less than 0.01 K (tested). */
@@ -85,10 +86,4 @@ export function coilOf(given: CoilCase): SteadyCoil {
     content_m3: coil.volume_m3,
     mass_kg: tubeMass(given),
   };
-}
-
-/** Tube of all rolls, empty [kg]. Source: definition, from the tube's diameters and density. */
-export function tubeMass({ tube, rolls, roll_length_m }: CoilDescription): number {
-  const wall_m2 = (Math.PI / 4) * (tube.outside_diameter_m ** 2 - tube.inside_diameter_m ** 2);
-  return wall_m2 * tube.density_kg_m3 * rolls * roll_length_m;
 }

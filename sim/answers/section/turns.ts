@@ -60,8 +60,8 @@ export function misfitOf(
   return { turns: Math.min(of, wrong.length / 2), of, why: wrong[0].misfit as Misfit };
 }
 
-/** Radii of the windings, innermost first: one pitch apart, closer where the store or the coil's eye is too small. */
-function windingRadii(coil: SketchedCoil, { shape }: StoreDescription): number[] {
+/** To the tube's middle [m], innermost winding first: one pitch apart, closer where store or eye are too small. */
+export function windingRadii(coil: SketchedCoil, { shape }: StoreDescription): number[] {
   const { side_by_side: count, tube, coil_diameter_m } = coil;
   const outside = tube.outside_diameter_m;
   const radius = coil_diameter_m / 2;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { coilOf, tubeMass } from '../../../../sim/answers/coil/coil-of.ts';
+import { coilOf } from '../../../../sim/answers/coil/coil-of.ts';
 import { kneeLength, outletByLength } from '../../../../sim/answers/coil/endless.ts';
+import { tubeMass } from '../../../../sim/answers/coil/tube-mass.ts';
 import { coilOf as description, tubeOf } from '../../support/plant.ts';
 
 const at = { flow_m3_s: 1.2e-4, tank_C: 60, cold_C: 7 };

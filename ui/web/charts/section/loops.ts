@@ -57,20 +57,3 @@ export function loopsOf(facts: SectionFacts): Loop[] {
 export function userOf(facts: SectionFacts, index: number): LoopUser | null {
   return loopsOf(facts).find((loop) => loop.index === index)?.user ?? null;
 }
-
-export interface Probe {
-  what: 'engine' | 'collector' | 'limit';
-  height_m: number;
-}
-
-/** Where the store is felt: by the engine's call for heat, by the collector's pump and by its high limit. */
-export function probesOf({ store, coils, engine, collector }: SectionFacts): Probe[] {
-  const probes: Probe[] = [];
-  if (engine?.runs.kind === 'call for heat') probes.push({ what: 'engine', height_m: engine.runs.probe_m });
-  const coil = collector && coils.find(({ name }) => name === collector.coil);
-  if (coil) {
-    probes.push({ what: 'collector', height_m: coil.bottom_m });
-    probes.push({ what: 'limit', height_m: store.water_depth_m });
-  }
-  return probes;
-}

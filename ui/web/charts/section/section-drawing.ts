@@ -1,5 +1,5 @@
 /** The whole drawing: store and coils to one scale, rulers, temperatures by height, machines outside as a plan. */
-import { drawnWidth, insideHeight, type SectionFacts } from '../../../../sim/index.ts';
+import { drawnWidth, insideHeight, probesOf, type SectionFacts } from '../../../../sim/index.ts';
 import {
   coilLetter,
   coilLines,
@@ -19,7 +19,7 @@ import { label, px, tag } from '../svg.ts';
 import { coilOutline, coilTags, cutTurns, rearTurns, sameRoom } from './coil-drawing.ts';
 import { isNarrow, outerOf, type SectionFrame, sectionFrame, xAt, yAt } from './frame.ts';
 import { handlesOf, type SectionHandle } from './handles.ts';
-import { probesOf, userOf } from './loops.ts';
+import { userOf } from './loops.ts';
 import { bandHeight, machines } from './machines.ts';
 import { rulers } from './rulers.ts';
 import { storeDrawing } from './store-drawing.ts';

@@ -1,0 +1,7 @@
+/** The build sheet's facts, for page and terminal. */
+export { byInfluence } from './assumptions.ts';
+export type { CoilSheet } from './coils.ts';
+export type { Fitting, FittingKind } from './fittings.ts';
+export { BOARD_M, type Panel, type PanelCut, WASTE } from './panels.ts';
+export { type BuildSheet, buildSheet } from './sheet.ts';
+export type { TubeCut } from './tube-cuts.ts';
