@@ -3,13 +3,10 @@
  * value, one at a time, everything else as it stands; the answer works its facts out anew at each end by
  * whatever means it has (a march of the coil, a whole run on another thread), and `bandsOf` combines them.
  */
-import type { FilledDefault } from '../scenario/index.ts';
+import type { FilledDefault, Mark } from '../scenario/index.ts';
 import type { Banded, Lever } from './answer.ts';
 import type { Edit } from './edit.ts';
 import type { Job } from './job.ts';
-
-/** An input one is unsure of: a default the file left open, or one its author marked; the ends as a file has them. */
-export type Mark = Pick<FilledDefault, 'path'> & { band: readonly [low: string, high: string] };
 
 /** A doubt as the edits that put it at either end. */
 export interface Doubt {

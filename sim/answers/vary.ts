@@ -1,6 +1,6 @@
 /** A scenario with edits, read again: how an answer looks at its doubts without a run. */
 import type { PlantDescription } from '../parts/description.ts';
-import { problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
+import { type Mark, problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
 import type { Facts } from './band.ts';
 import { edited } from './edit.ts';
 import type { Job } from './job.ts';
@@ -9,13 +9,16 @@ import type { Job } from './job.ts';
 export interface Question {
   scenario: Scenario;
   context: ReadContext;
+  /** Inputs one is unsure of beside those that the scenario marks, and in their place. */
+  marks?: readonly Mark[];
 }
 
 /** The scenario read. @throws RangeError with every problem, a line each */
-export function readQuestion({ scenario, context }: Question) {
+export function readQuestion({ scenario, context, marks = [] }: Question) {
   const read = readScenario(scenario, context);
   if (!read.ok) throw new RangeError(read.problems.map(problemLine).join('\n'));
-  return read;
+  const others = read.marks.filter(({ path }) => !marks.some((mark) => mark.path === path));
+  return { ...read, marks: [...others, ...marks] };
 }
 
 /** Facts at each job's edits; null where the scenario then no longer holds together or there is nothing to find. */

@@ -1,7 +1,7 @@
 /** Hours a day, by month, that keep the showers warm, and what the fuel for hot water alone costs. */
 import type { EngineDescription, PlantDescription } from '../../parts/description.ts';
 import type { Answer } from '../answer.ts';
-import { bandsOf, type Doubt, doubtJobs, doubtsOf, type Facts, type Mark } from '../band.ts';
+import { bandsOf, type Doubt, doubtJobs, doubtsOf, type Facts } from '../band.ts';
 import type { DoJobs } from '../job.ts';
 import { movesHeat, movesMoney } from '../matters.ts';
 import { finerEdits } from '../stretch.ts';
@@ -14,7 +14,6 @@ import { countedWeek, type Found, STEP_s, tenDays, warmHours } from './warm-hour
 
 export interface HoursQuestion extends Question {
   doJobs: DoJobs;
-  marks?: readonly Mark[];
   onProgress?: OnProgress;
 }
 
@@ -26,11 +25,11 @@ const USUAL_STEPS = 8;
 
 /** @throws RangeError for a scenario that cannot be read or lacks an engine or a household */
 export async function hoursAnswer(question: HoursQuestion): Promise<Answer> {
-  const { plant, filled } = readQuestion(question);
+  const { plant, filled, marks } = readQuestion(question);
   const engine = engineOf(plant);
   const plan = planOf(engine, plant.taps?.draws ?? []);
   const charging_s = chargingTime(engine);
-  const doubts = doubtsOf(filled, movesHeat, question.marks);
+  const doubts = doubtsOf(filled, movesHeat, marks);
   const planned = MONTHS * (TRIES + 1) + (2 * doubts.length + 1) * TRIES_AT_END;
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);
   const months = await byMonth(sweep, plant, plan, charging_s);
@@ -90,10 +89,10 @@ interface Basis {
 /** The facts with their bands: doubts of heat by the worst month anew, doubts of money by sums. */
 async function banded(question: HoursQuestion, sweep: Sweep, basis: Basis) {
   const { plant, charging_s, months, worst, doubts } = basis;
-  const { filled } = readQuestion(question);
+  const { filled, marks } = readQuestion(question);
   const at = (varied: PlantDescription, end: Found): Facts => factsOf(varied, months, worst, end, charging_s);
   const { ends, finer } = await worstAnew(sweep, basis);
-  const prices = doubtsOf(filled, movesMoney, question.marks);
+  const prices = doubtsOf(filled, movesMoney, marks);
   const bands = bandsOf(
     at(plant, worst.found),
     [

@@ -2,7 +2,7 @@
 import type { PlantDescription } from '../../parts/description.ts';
 import { SCALD_FROM } from '../../run/tally.ts';
 import type { Answer, Limit } from '../answer.ts';
-import { bandsOf, doubtJobs, doubtsOf, type Mark } from '../band.ts';
+import { bandsOf, doubtJobs, doubtsOf } from '../band.ts';
 import { ShowerBench } from '../coil/shower-bench.ts';
 import { edited } from '../edit.ts';
 import { householdOf, showerOf } from '../household.ts';
@@ -22,7 +22,6 @@ export interface ShowersQuestion extends Question {
   doJobs: DoJobs;
   /** Dull days, 1 to 6, of which the facts and their bands tell. */
   dull_days?: number;
-  marks?: readonly Mark[];
   onProgress?: OnProgress;
 }
 
@@ -32,7 +31,7 @@ const MOST_LAYERS = 100;
 
 /** @throws RangeError for a scenario that cannot be read or has no household, or dull days out of range */
 export async function showersAnswer(question: ShowersQuestion): Promise<Answer> {
-  const { plant, filled } = readQuestion(question);
+  const { plant, filled, marks } = readQuestion(question);
   const { taps, coil } = householdOf(plant);
   const dull = question.dull_days ?? USUAL_DULL_DAYS;
   if (!(Number.isInteger(dull) && dull >= 1 && dull <= MOST_DULL_DAYS)) {
@@ -46,7 +45,7 @@ export async function showersAnswer(question: ShowersQuestion): Promise<Answer> 
   const full = bench.atTank(lowest_tank_C ?? bench.boiling_C);
   const gap_s = gapOf(taps);
   const plan = { shower, gap_s, count: countToTry(plant, shower, bench.cold_C, gap_s) };
-  const doubts = doubtsOf(filled, movesHeat, question.marks);
+  const doubts = doubtsOf(filled, movesHeat, marks);
   const heatings = heatingsOf(plant);
   const planned = MOST_DULL_DAYS + 3 + heatings.length * WAITS_S.length + 4 * doubts.length;
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);

@@ -2,7 +2,7 @@
 import type { PlantDescription } from '../../parts/description.ts';
 import { evaporativeHeat } from '../../physics/evaporation.ts';
 import type { Answer, Limit } from '../answer.ts';
-import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, type Mark } from '../band.ts';
+import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts } from '../band.ts';
 import type { Edit } from '../edit.ts';
 import type { DoJobs, Job } from '../job.ts';
 import { movesHeat } from '../matters.ts';
@@ -15,7 +15,6 @@ import { type Choice, LIDS, presentThickness, THICKNESS_COUNT, VOLUMES, variantO
 
 export interface StoreQuestion extends Question {
   doJobs: DoJobs;
-  marks?: readonly Mark[];
   onProgress?: OnProgress;
 }
 
@@ -24,9 +23,9 @@ const RUNS_A_VARIANT = 3;
 
 /** @throws RangeError for a scenario that cannot be read or run */
 export async function storeAnswer(question: StoreQuestion): Promise<Answer> {
-  const { plant, filled } = readQuestion(question);
+  const { plant, filled, marks } = readQuestion(question);
   const variants = choicesOf(plant).map((choice) => variantOf(plant, question.scenario, choice));
-  const doubts = doubtsOf(filled, movesHeat, question.marks);
+  const doubts = doubtsOf(filled, movesHeat, marks);
   const ends = [{ edits: finerEdits(plant.run) }, ...doubtJobs(doubts)];
   const planned = 1 + RUNS_A_VARIANT * (variants.length + ends.length);
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);

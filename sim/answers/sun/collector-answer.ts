@@ -2,7 +2,7 @@
 import type { CollectorDescription, PlantDescription } from '../../parts/description.ts';
 import { planeOfArray } from '../../parts/weather/plane-of-array.ts';
 import type { Answer } from '../answer.ts';
-import { bandsOf, doubtJobs, doubtsOf, type Mark } from '../band.ts';
+import { bandsOf, doubtJobs, doubtsOf } from '../band.ts';
 import type { DoJobs, JobDone } from '../job.ts';
 import { movesHeat, movesMoney } from '../matters.ts';
 import { finerEdits } from '../stretch.ts';
@@ -26,7 +26,6 @@ import { sunCurves, sunTables } from './sun-tables.ts';
 
 export interface CollectorQuestion extends Question {
   doJobs: DoJobs;
-  marks?: readonly Mark[];
   onProgress?: OnProgress;
 }
 
@@ -35,10 +34,10 @@ const NEED_RUNS = 36;
 
 /** @throws RangeError for a scenario that cannot be read or has no collector */
 export async function collectorAnswer(question: CollectorQuestion): Promise<Answer> {
-  const { plant, filled } = readQuestion(question);
+  const { plant, filled, marks } = readQuestion(question);
   const collector = collectorOf(plant);
   const sizes = sizesAround(collector, question.scenario);
-  const doubts = doubtsOf(filled, movesHeat, question.marks);
+  const doubts = doubtsOf(filled, movesHeat, marks);
   const timetable = sparedHow(plant) === 'spared_by_hours';
   const planned =
     2 * sizes.length -
@@ -54,7 +53,7 @@ export async function collectorAnswer(question: CollectorQuestion): Promise<Answ
   const ends = [{ edits: [] }, { edits: finerEdits(plant.run) }, ...doubtJobs(doubts)];
   const seasons = await seasonsAt(sweep, ends);
   const [base, finer, ...varied] = seasons;
-  const prices = doubtsOf(filled, movesMoney, question.marks);
+  const prices = doubtsOf(filled, movesMoney, marks);
   const facts = factsOf(plant, found, base, base);
   const error = base && finer ? Math.abs(finer.solar_J / base.solar_J - 1) : 0;
   const bands = bandsOf(

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, under } from '../../../sim/answers/band.ts';
+import { coilAnswer } from '../../../sim/answers/coil/coil-answer.ts';
 import { edited } from '../../../sim/answers/edit.ts';
 import { type FilledDefault, readScenario, type Scenario } from '../../../sim/scenario/index.ts';
+import { smallScenario } from './small.ts';
 
 const least = {
   format: 'tankful',
@@ -126,5 +128,19 @@ describe('bandsOf', () => {
 
   it('has no band for a fact that is not there', () => {
     expect(bandsOf({ t: null }, [], [], { t: kind, u: kind }).facts).toEqual({});
+  });
+});
+
+describe('a mark in the file', () => {
+  it('widens the band of an answer as one that is handed in does', () => {
+    const mark = { path: 'coils[0].roll_length', band: ['55 ft', '65 ft'] as const };
+    const [from, to] = mark.band;
+    const doubts = [{ input: mark.path, unsure: 'between', from, to }];
+    const plain = coilAnswer({ scenario: smallScenario(), context: {} });
+    const handed = coilAnswer({ scenario: smallScenario(), context: {}, marks: [mark] });
+    const marked = coilAnswer({ scenario: smallScenario({ doubts }), context: {} });
+    expect(marked.facts).toEqual(handed.facts);
+    const width = ({ facts: { outlet_C } }: typeof plain) => outlet_C.high - outlet_C.low;
+    expect(width(marked)).toBeGreaterThan(width(plain));
   });
 });
