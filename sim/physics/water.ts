@@ -50,6 +50,19 @@ export function waterExpansion(t_C: number): number {
   return (DENSITY_POLE / (1 + DENSITY_POLE * x) - slope / densityNumerator(x)) / 100;
 }
 
+/**
+ * Isothermal compressibility of water [1/Pa] at t_C [C] and one atmosphere.
+ *
+ * Kell's rational function; 0..110 C, held outside. Within 0.1 % of steam tables (tests).
+ * Source: Kell 1975, J. Chem. Eng. Data 20, 97, coefficients from memory.
+ */
+export function waterCompressibility(t_C: number): number {
+  const t = clamp(t_C, 0, 110);
+  const top =
+    50.88496 + t * (0.6163813 + t * (1.459187e-3 + t * (20.08438e-6 + t * (-58.47727e-9 + t * 410.411e-12))));
+  return (1e-11 * top) / (1 + 19.67348e-3 * t);
+}
+
 const COLDEST_FITTED_HEAT_C = -5;
 const HOTTEST_FITTED_HEAT_C = 145;
 
