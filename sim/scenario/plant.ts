@@ -8,7 +8,7 @@ import { runFrom, siteFrom, weatherFrom } from './build/site.ts';
 import { storeFrom } from './build/store.ts';
 import { backupFrom, supplyFrom } from './build/supply.ts';
 import { tapsFrom } from './build/taps.ts';
-import type { WeatherFiles } from './build/weather-file.ts';
+import type { WeatherContext } from './build/weather-file.ts';
 import type { Desk } from './desk.ts';
 import type { ScenarioValues } from './fields/index.ts';
 import { nearestWord } from './nearest.ts';
@@ -21,7 +21,7 @@ export type Sections = Partial<ScenarioValues>;
 export function plantFrom(
   desk: Desk,
   sections: Sections,
-  files: WeatherFiles,
+  context: WeatherContext,
 ): { plant: PlantDescription | null; sketch: Sketch | null } {
   const store = sections.store ? storeFrom(desk, sections.store) : null;
   if (sections.coils) checkUsers(desk, sections);
@@ -29,13 +29,13 @@ export function plantFrom(
     ? coilsFrom(desk, sections.coils, store, usersOf(sections))
     : { coils: null, sketched: null };
   const sketch = store && sketched ? { store, coils: sketched } : null;
-  return { plant: wholePlant(desk, sections, files, store, coils), sketch };
+  return { plant: wholePlant(desk, sections, context, store, coils), sketch };
 }
 
 function wholePlant(
   desk: Desk,
   sections: Sections,
-  files: WeatherFiles,
+  context: WeatherContext,
   store: StoreDescription | null,
   coils: CoilDescription[] | null,
 ): PlantDescription | null {
@@ -57,7 +57,7 @@ function wholePlant(
     );
   }
   if (!site || !sections.weather) return null;
-  const weather = weatherFrom(desk, sections.weather, site, name, files);
+  const weather = weatherFrom(desk, sections.weather, site, name, context);
   if (desk.problems.length > 0 || !weather || !run || !store || !coils || !supply || !prices) return null;
   const coldest_C = weather.air_C.reduce((a, b) => Math.min(a, b));
   if (collector) noteCollectorFreezing(desk, collector, coldest_C);

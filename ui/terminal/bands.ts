@@ -101,7 +101,7 @@ function within(key: string, low: number, high: number, base: Figures): { low: n
 
 /** Figures of the run with `text` written at `path`; null where the file then no longer holds together. */
 function figuresWith(
-  { json, weatherFiles, read: { filled } }: Loaded,
+  { json, context, read: { filled } }: Loaded,
   path: string,
   text: string,
 ): Figures | null {
@@ -114,7 +114,7 @@ function figuresWith(
   }
   writeAt(changed, path, text);
   try {
-    const read = readScenario(changed, { weatherFiles });
+    const read = readScenario(changed, context);
     return read.ok ? simulate(read.plant).figures : null;
   } catch {
     // A value at the end of its band may be more than a run can bear; the doubt then counts as untried.

@@ -1,6 +1,14 @@
 /** A thread that does runs: what it is started with, and how it answers. */
 import { parentPort } from 'node:worker_threads';
-import { doJob, type Job, type JobResult, type ReadContext, type Scenario } from '../../sim/index.ts';
+import {
+  doJob,
+  type Job,
+  type JobResult,
+  type ReadContext,
+  type Scenario,
+  type WeatherFiles,
+  withWeather,
+} from '../../sim/index.ts';
 
 const MARK = 'tankful: runs';
 
@@ -8,11 +16,11 @@ const MARK = 'tankful: runs';
 export interface JobThreadData {
   mark: typeof MARK;
   scenario: Scenario;
-  context: ReadContext;
+  weatherFiles: WeatherFiles;
 }
 
 export function jobThreadData(scenario: Scenario, context: ReadContext): JobThreadData {
-  return { mark: MARK, scenario, context };
+  return { mark: MARK, scenario, weatherFiles: context.weatherFiles ?? {} };
 }
 
 export function isJobThread(data: unknown): data is JobThreadData {
@@ -20,7 +28,8 @@ export function isJobThread(data: unknown): data is JobThreadData {
 }
 
 /** Does one run after the other, as they are asked for. */
-export function serveJobs({ scenario, context }: JobThreadData): void {
+export function serveJobs({ scenario, weatherFiles }: JobThreadData): void {
+  const context = withWeather(weatherFiles);
   parentPort?.on('message', (job: Job) => {
     const result: JobResult = doJob(scenario, job, context);
     parentPort?.postMessage(result);

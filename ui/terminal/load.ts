@@ -1,6 +1,6 @@
 /** From the command line's words to a checked plant. */
 import { basename, dirname, join } from 'node:path';
-import { parseScenarioText, type ReadScenario, readScenario } from '../../sim/index.ts';
+import { parseScenarioText, type ReadContext, type ReadScenario, readScenario, withWeather } from '../../sim/index.ts';
 import { readText, scenarioFile, weatherFile } from './files.ts';
 import { Refusal, refuse } from './refusal.ts';
 
@@ -14,7 +14,8 @@ export interface Overrides {
 export interface Loaded {
   /** What was read, with the overrides in it. */
   json: Record<string, unknown>;
-  weatherFiles: Record<string, string>;
+  /** The weather file at hand, where one is named. */
+  context: ReadContext;
   read: Extract<ReadScenario, { ok: true }>;
 }
 
@@ -26,9 +27,10 @@ export function loadScenario(path: string, overrides: Overrides): Loaded {
   const weatherFiles = overrides.weather
     ? { [basename(overrides.weather)]: readText(overrides.weather, weatherFile) }
     : weatherBeside(path, json);
-  const read = readScenario(json, { weatherFiles });
+  const context = withWeather(weatherFiles);
+  const read = readScenario(json, context);
   if (!read.ok) throw refusalOf(read, path);
-  return { json, weatherFiles, read };
+  return { json, context, read };
 }
 
 /** The file's own JSON as an object; a file that is none goes to the reader as it is, which says why. */

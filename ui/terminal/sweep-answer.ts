@@ -41,7 +41,7 @@ export async function sweepOver(
   checkForm(options);
   const loaded = loadScenario(file, options);
   const scenario = loaded.json as unknown as Scenario;
-  const context = { weatherFiles: loaded.weatherFiles };
+  const { context } = loaded;
   const progress = sweepProgress(terminal, options.progress === true);
   const pool = terminal.openPool(scenario, context);
   try {

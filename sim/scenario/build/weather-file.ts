@@ -1,37 +1,41 @@
-/** A weather file by the name the scenario calls it: a TMY3 year or a plain table. */
+/** A weather file by the name the scenario calls it. */
 import type { HourlyWeather } from '../../parts/description.ts';
-import { parseTmy3 } from '../../parts/weather/tmy3.ts';
-import type { WeatherSite } from '../../parts/weather/types.ts';
-import { parseWeatherCsv } from '../../parts/weather/weather-csv.ts';
+import type { WeatherReading, WeatherSite } from '../../parts/weather/types.ts';
 import { quote } from '../calendar.ts';
 import type { Desk } from '../desk.ts';
-import { rememberLast } from '../remember.ts';
 
 /** Text of weather files by name. */
 export type WeatherFiles = Readonly<Record<string, string>>;
 
+/** Reads a file's text as the year at a site, completed by `rest` where it is given. */
+export type WeatherReader = (
+  text: string,
+  site: WeatherSite,
+  rest: HourlyWeather | undefined,
+) => WeatherReading;
+
+/**
+ * The files at hand and what reads them: see `with-weather.ts`. The readers are a good part of the code, and most
+ * scenarios name no file.
+ */
+export type WeatherContext =
+  | { weatherFiles?: undefined; readWeather?: undefined }
+  | { weatherFiles: WeatherFiles; readWeather: WeatherReader };
+
 const STEPS = ['weather', 'file'] as const;
-/** A TMY3 file's second line names its columns, the first of them so. */
-const TMY3_HEAD = /^[^\n]*\n"?Date \(MM\/DD\/YYYY\)/i;
 /** A station further off than this in latitude or longitude is another place's weather. */
 const FAR_RAD = (2 * Math.PI) / 180;
-
-const rememberedReading = rememberLast(
-  (text: string, site: WeatherSite, rest: HourlyWeather | undefined) =>
-    TMY3_HEAD.test(text) ? parseTmy3(text) : parseWeatherCsv(text, site, rest),
-  (text, site, rest) => [text, JSON.stringify(site), rest],
-);
 
 /** The year in the file, completed by `rest` where it is given; null where the file is missing or refused. */
 export function readWeatherFile(
   desk: Desk,
   name: string,
   site: WeatherSite,
-  files: WeatherFiles,
+  { weatherFiles, readWeather }: WeatherContext,
   rest: HourlyWeather | undefined,
 ): HourlyWeather | null {
-  if (!Object.hasOwn(files, name)) {
-    const known = Object.keys(files).map(quote).join(', ');
+  if (!weatherFiles || !Object.hasOwn(weatherFiles, name)) {
+    const known = Object.keys(weatherFiles ?? {}).map(quote).join(', ');
     const expected = known ? `a file at hand: ${known}` : 'a weather file given along with the scenario';
     desk.problem(
       STEPS,
@@ -41,8 +45,7 @@ export function readWeatherFile(
     );
     return null;
   }
-  const text = files[name];
-  const reading = rememberedReading(text, site, rest);
+  const reading = readWeather(weatherFiles[name], site, rest);
   if (!reading.ok) {
     for (const { where, expected, got, fix } of reading.problems) {
       desk.problem(STEPS, expected, `${got} (${name}, ${where})`, fix);

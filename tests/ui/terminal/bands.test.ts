@@ -9,7 +9,7 @@ const boat = JSON.parse(readFileSync(new URL('../../../scenarios/boat.json', imp
 function loaded(json: Record<string, unknown>): Loaded {
   const read = readScenario(json);
   if (!read.ok) throw new Error('the example is broken');
-  return { json, weatherFiles: {}, read };
+  return { json, context: {}, read };
 }
 
 /** Of all doubts only those whose path starts so. */

@@ -189,7 +189,7 @@ function bareQuestion(options: CoilOptions): Asked {
 
 /** A file with another coil, cold or shower in it, as options say. */
 function fileQuestion(file: string, options: CoilOptions): Asked {
-  const { json, weatherFiles, read } = loadScenario(file, options);
+  const { json, context, read } = loadScenario(file, options);
   const { taps, coils } = read.plant;
   const index = coils.findIndex(({ name }) => name === taps?.coil);
   const edits: Edit[] = [];
@@ -224,7 +224,6 @@ function fileQuestion(file: string, options: CoilOptions): Asked {
     for (let i = 0; i < showers.length; i++) edits.push({ path: `taps.showers[${i}].${key}`, value: given });
   }
   const scenario = edited(json as unknown as Scenario, edits);
-  const context = { weatherFiles };
   if (options.tank === undefined) return { scenario, context };
   return { scenario, context, tank_C: quantityOption('--tank', options.tank, 'temperature', TANK, '140 F') };
 }

@@ -1,5 +1,5 @@
 /** Reads small scenarios: a box of 48 x 36 x 36 in at 44 N with whatever the test adds. */
-import { type ReadScenario, readScenario, type Scenario } from '../../../../sim/scenario/index.ts';
+import { type ReadScenario, readScenario, type Scenario, withWeather } from '../../../../sim/scenario/index.ts';
 
 export const coil = {
   name: 'coil',
@@ -32,7 +32,7 @@ function readWith(parts: Partial<Scenario>, weatherFiles: Record<string, string>
     coils: [coil],
     ...parts,
   };
-  return readScenario(scenario, { weatherFiles });
+  return readScenario(scenario, withWeather(weatherFiles));
 }
 
 /** The plant and what was said of it; a refused scenario fails the test. */
