@@ -1,6 +1,12 @@
 /** From the command line's words to a checked plant. */
 import { basename, dirname, join } from 'node:path';
-import { parseScenarioText, type ReadContext, type ReadScenario, readScenario, withWeather } from '../../sim/index.ts';
+import {
+  parseScenarioText,
+  type ReadContext,
+  type ReadScenario,
+  readScenario,
+  withWeather,
+} from '../../sim/index.ts';
 import { readText, scenarioFile, weatherFile } from './files.ts';
 import { Refusal, refuse } from './refusal.ts';
 

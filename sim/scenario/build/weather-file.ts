@@ -35,7 +35,9 @@ export function readWeatherFile(
   rest: HourlyWeather | undefined,
 ): HourlyWeather | null {
   if (!weatherFiles || !Object.hasOwn(weatherFiles, name)) {
-    const known = Object.keys(weatherFiles ?? {}).map(quote).join(', ');
+    const known = Object.keys(weatherFiles ?? {})
+      .map(quote)
+      .join(', ');
     const expected = known ? `a file at hand: ${known}` : 'a weather file given along with the scenario';
     desk.problem(
       STEPS,

@@ -1,5 +1,10 @@
 /** Reads small scenarios: a box of 48 x 36 x 36 in at 44 N with whatever the test adds. */
-import { type ReadScenario, readScenario, type Scenario, withWeather } from '../../../../sim/scenario/index.ts';
+import {
+  type ReadScenario,
+  readScenario,
+  type Scenario,
+  withWeather,
+} from '../../../../sim/scenario/index.ts';
 
 export const coil = {
   name: 'coil',
