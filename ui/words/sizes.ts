@@ -1,0 +1,8 @@
+/** Sizes of files as people say them. */
+const number = new Intl.NumberFormat('en-US', { maximumSignificantDigits: 3 });
+
+/** "64 kB", "1.2 MB": thousands of 1000, as file managers and shops count. */
+export function sizeWords(bytes: number): string {
+  if (bytes < 1000) return `${number.format(bytes)} bytes`;
+  return bytes < 1e6 ? `${number.format(bytes / 1000)} kB` : `${number.format(bytes / 1e6)} MB`;
+}
