@@ -6,6 +6,7 @@ export type { Mark } from './doubts.ts';
 export type { Band, Grade } from './field.ts';
 export { SCENARIO_FORMAT, SCENARIO_VERSION, type Scenario } from './fields/index.ts';
 export type { FilledDefault } from './fill.ts';
+export { parseJsonText } from './json-text.ts';
 export { migrate } from './migrate.ts';
 export * from './outline/index.ts';
 export { type Note, type Problem, pathSteps, problemLine } from './problem.ts';
