@@ -1,6 +1,7 @@
 /** What elements tell the page, as bubbling events: name and detail. The page answers each with one of its verbs. */
 import type { Addable, Edit, Stretch } from '../../../sim/index.ts';
 import type { AnswerKey, Log, RangeSpec } from './page-state.ts';
+import type { KeepVerb } from './shelf/kept.ts';
 
 export interface PageEvents {
   /** While a handle is held. */
@@ -22,6 +23,7 @@ export interface PageEvents {
   zoom: { window_s: readonly [from_s: number, to_s: number] };
   'need-detail': Stretch;
   'open-log': Log;
+  keep: KeepVerb;
 }
 
 /** Tells the page. */

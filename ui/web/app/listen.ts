@@ -20,6 +20,7 @@ export function listen(root: EventTarget, page: Page): () => void {
     'stop-asking': ({ key }) => page.stopAsking(key),
     'move-cursor': ({ time_s }) => page.moveCursor(time_s),
     zoom: ({ window_s }) => page.zoom(window_s),
+    keep: (asked) => page.keep(asked),
     'need-detail': (stretch) => page.lookCloser(stretch),
     'open-log': (log) => page.openLog(log),
   };

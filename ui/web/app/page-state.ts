@@ -14,6 +14,7 @@ import type {
 } from '../../../sim/index.ts';
 import type { Units } from '../../words/index.ts';
 import type { Attached } from '../worker/protocol.ts';
+import type { Kept } from './shelf/kept.ts';
 
 /** The design is a scenario file's content; `id` says which scenario of the catalogue it began as. */
 export interface Design {
@@ -119,7 +120,9 @@ export interface PageState {
   detail: Detail | null;
   /** Path of the part whose card is open. */
   part: string | null;
-  /** The design is open elsewhere and may not be changed here. */
+  /** The shelf; null until it is awake. */
+  kept: Kept | null;
+  /** The design is open in another tab and may not be changed here. */
   readOnly: boolean;
 }
 

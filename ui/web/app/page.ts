@@ -18,6 +18,7 @@ import { createHappenings, type Happenings } from './happenings.ts';
 import { createLive } from './live.ts';
 import type { AnswerKey, Answers, Design, Log, PageState, RangeSpec } from './page-state.ts';
 import type { PartVerb } from './part-verbs.ts';
+import type { KeepVerb } from './shelf/kept.ts';
 import { spanOf } from './span.ts';
 import { createStore, type Store } from './store.ts';
 
@@ -45,8 +46,11 @@ export interface Page {
   catalogue: CatalogueEntry[];
   /** Milliseconds of the clock that answers are timed by. */
   now(): number;
-  /** Changes the design; a value of undefined takes an input out of it. `gesture` says in words what was done. */
-  commit(edits: Edit[], gesture: string): void;
+  /**
+   * Changes the design; a value of undefined takes an input out of it. `gesture` says in words what was done;
+   * `attached` are all files of the design, where they are others than before.
+   */
+  commit(edits: Edit[], gesture: string, attached?: Attached): void;
   /** Shows what edits would do while a hand still holds them. */
   preview(edits: Edit[]): void;
   cancelPreview(): void;
@@ -74,15 +78,15 @@ export interface Page {
    * and the page stays as it was.
    */
   openScenario(json: unknown, also?: { name?: string; attached?: Attached }): Promise<Opened>;
-  /** Takes the design's weather from a file, whose text stays with the design. */
-  attachWeather(name: string, text: string): void;
   /** Keeps a log of the real store, to be held against the run. */
   openLog(log: Log): void;
   /** Puts a design in the page that is kept elsewhere, in place of the one before. */
   show(design: Design): void;
   /** Puts another state of the same design in the page, as undoing does. */
   put(scenario: Scenario): void;
-  /** Tells what designs go through. */
+  /** Asks something of the shelf. */
+  keep(asked: KeepVerb): void;
+  /** Tells what designs go through, and what is asked of the shelf. */
   hear: Happenings['hear'];
   /** Runs the design anew; the page does so by itself after every change. */
   run(): void;
@@ -116,6 +120,7 @@ export function openPage(doors: PageDoors): Page {
     window_s: [0, secondsOf(design.scenario)],
     detail: null,
     part: null,
+    kept: null,
     readOnly: false,
   });
   const asking = createAsking(store, pool, doors);
@@ -130,14 +135,14 @@ export function openPage(doors: PageDoors): Page {
     const { design, typed, readOnly } = store.get();
     if (readOnly) {
       cancelPreview();
-      happenings.tell({ kind: 'refused', edits, gesture });
+      happenings.tell({ kind: 'refused', edits, gesture, ...(attached && { attached }) });
       return;
     }
     const scenario = withEdits(design.scenario, edits);
     const kept = Object.entries(typed).filter(([path]) => !edits.some((edit) => edit.path === path));
     const next = { ...design, name: nameOf(scenario), scenario, ...(attached && { attached }) };
     take(next, { typed: Object.fromEntries(kept) });
-    happenings.tell({ kind: 'committed', before: design.scenario, after: scenario, gesture });
+    happenings.tell({ kind: 'committed', before: design.scenario, design: next, gesture });
   }
 
   function take(next: Design, also: Partial<PageState>): void {
@@ -167,6 +172,7 @@ export function openPage(doors: PageDoors): Page {
 
   /** Another design: nothing of the one before is left. */
   function show(next: Design): void {
+    chosen++;
     take(next, { typed: {}, part: null, answers: noAnswers, range: null, readOnly: false });
   }
 
@@ -258,13 +264,10 @@ export function openPage(doors: PageDoors): Page {
         });
       });
     },
-    attachWeather(name, text) {
-      const { design } = store.get();
-      commit(weatherEdits(design.scenario, name), name, { ...design.attached, [name]: text });
-    },
     openLog: (log) => store.set({ log }),
     show,
     put: (scenario) => take({ ...store.get().design, name: nameOf(scenario), scenario }, {}),
+    keep: (asked) => happenings.tell({ kind: 'asked', asked }),
     hear: happenings.hear,
     run: live.full,
     wake() {

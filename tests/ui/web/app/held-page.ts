@@ -12,7 +12,7 @@ import {
 } from '../../../../sim/index.ts';
 import { openPage, type PageDoors } from '../../../../ui/web/app/page.ts';
 import type { Heard } from '../../../../ui/web/worker/pool.ts';
-import type { RunReport } from '../../../../ui/web/worker/protocol.ts';
+import type { Attached, RunReport } from '../../../../ui/web/worker/protocol.ts';
 import { handMadeResult } from '../hand-made.ts';
 
 export const scenario = demo as unknown as Scenario;
@@ -46,6 +46,7 @@ export function setUp(builtIn: PageDoors['builtIn'] = null) {
   let stops = 0;
   const asked: { key: string; scenario: Scenario; heard: Heard<Answer>; stopped: boolean }[] = [];
   const ranges: { vary: string; scenario: Scenario; heard: Heard<RangeAnswer> }[] = [];
+  const attached: Attached[] = [];
   let waiting = () => {};
   const page = openPage({
     catalogue,
@@ -59,10 +60,12 @@ export function setUp(builtIn: PageDoors['builtIn'] = null) {
       };
     },
     runner: {
+      attach: (files) => void attached.push(files),
       run: (own, how, heard) => void runs.push({ scenario: own, how, heard }),
       stop: () => void stops++,
     },
     pool: {
+      attach() {},
       answer(key, own, heard) {
         const entry = { key, scenario: own, heard, stopped: false };
         asked.push(entry);
@@ -96,6 +99,7 @@ export function setUp(builtIn: PageDoors['builtIn'] = null) {
     refuse,
     asked,
     ranges,
+    attached,
     rest: () => waiting(),
     get: page.store.get,
     stops: () => stops,

@@ -285,7 +285,7 @@ describe('what designs go through', () => {
       {
         kind: 'committed',
         before: { store: { water_depth: '32 in' } },
-        after: { store: { water_depth: '30 in' } },
+        design: { id: 'demo', scenario: { store: { water_depth: '30 in' } } },
         gesture: 'lower the water',
       },
       { kind: 'begun', own: false, design: { id: 'other' } },
