@@ -1,5 +1,6 @@
 import { defineConfig } from 'vite';
 import { builtIn } from './scripts/built-in.mjs';
+import { offline } from './scripts/offline.mjs';
 import { oneBuild } from './scripts/one-build.mjs';
 import { headers, policyInPage } from './scripts/policy.mjs';
 
@@ -7,7 +8,7 @@ import { headers, policyInPage } from './scripts/policy.mjs';
 export default defineConfig({
   root: 'ui/web',
   base: './',
-  plugins: [oneBuild(), builtIn(), policyInPage()],
+  plugins: [oneBuild(), builtIn(), policyInPage(), offline()],
   preview: { headers },
   build: {
     outDir: '../../dist/web',

@@ -34,6 +34,7 @@ const targets = {
       'ui/words',
       'ui/web',
       'scripts/built-in.mjs',
+      'scripts/offline.mjs',
       'scripts/one-build.mjs',
       'scripts/policy.mjs',
       'vite.config.ts',

@@ -33,4 +33,16 @@ const page = openPage({
 element.page = page;
 document.body.append(element);
 // First the picture, then the work.
-requestAnimationFrame(() => setTimeout(() => page.wake(), wakeAfter_ms));
+requestAnimationFrame(() =>
+  setTimeout(() => {
+    page.wake();
+    if (import.meta.env.PROD) void keep();
+  }, wakeAfter_ms),
+);
+
+/** Where the page is one of an installable site. */
+async function keep(): Promise<void> {
+  if (!document.querySelector('link[rel=manifest]')) return;
+  await import('./elements/shell/tankful-newer.ts');
+  document.body.append(document.createElement('tankful-newer'));
+}

@@ -55,6 +55,8 @@ export const shellWords = {
   worked: (done: number, of: number) => `${done} of ${of}`,
   left: (seconds: number) => `about ${seconds} s left`,
   outdated: 'Of the design as it was:',
+  newer: 'A newer version is ready.',
+  useNewer: 'Use it now',
 } as const;
 
 /** "Coil: household, rolls". */

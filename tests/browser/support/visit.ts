@@ -15,6 +15,10 @@ export interface VisitOptions {
   /** Appended to the page's address, as in '#demo'. */
   path?: string;
   reducedMotion?: boolean;
+  /** Another server than the one that all tests share. */
+  home?: string;
+  /** Lets the page keep itself for when there is no network; other visits spare the work. */
+  keeping?: boolean;
 }
 
 export interface Visit {
@@ -31,15 +35,16 @@ const open: Page[] = [];
 /** A fresh, private window per call: no storage is shared between visits. */
 export async function visit(options: VisitOptions = {}): Promise<Visit> {
   const { width = 1280, height = 900, scheme = 'light', path = '', reducedMotion = true } = options;
+  const { home = inject('pageUrl'), keeping = false } = options;
   browser ??= chromium.connect(inject('browserEndpoint'));
   const context = await (await browser).newContext({
     viewport: { width, height },
     colorScheme: scheme,
     reducedMotion: reducedMotion ? 'reduce' : 'no-preference',
+    serviceWorkers: keeping ? 'allow' : 'block',
   });
   const page = await context.newPage();
   open.push(page);
-  const home = inject('pageUrl');
   const errors: string[] = [];
   const outsideRequests: string[] = [];
   page.on('console', (message) => {
@@ -47,7 +52,7 @@ export async function visit(options: VisitOptions = {}): Promise<Visit> {
   });
   page.on('pageerror', (error) => errors.push(error.stack ?? error.message));
   page.on('requestfailed', (request) => errors.push(`${request.url()} ${request.failure()?.errorText}`));
-  page.on('request', (request) => {
+  context.on('request', (request) => {
     const url = request.url();
     if (!url.startsWith(home) && !/^(data|blob):/.test(url)) outsideRequests.push(url);
   });
