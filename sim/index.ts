@@ -11,6 +11,7 @@ export {
   fitAnswer,
   fittedScenario,
 } from './answers/fit/fit.ts';
+export { whatTable } from './answers/fit/what-table.ts';
 export { hoursAnswer } from './answers/hours/hours-answer.ts';
 export { type DoJobs, doHere, doJob, type Job, type JobResult, jobByDays } from './answers/job.ts';
 export {

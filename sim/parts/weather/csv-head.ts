@@ -121,7 +121,7 @@ export function readHead(cells: string[], where: string, problems: ProblemList):
       if (unit === 'start' || unit === 'end') head.stamp = unit;
       return;
     }
-    const measure = (Object.keys(NAMES) as Measure[]).find((key) => NAMES[key].includes(name));
+    const measure = measureOf(name);
     if (!measure) {
       if (cell !== '') head.ignored.push(cell);
       return;
@@ -141,6 +141,15 @@ export function readHead(cells: string[], where: string, problems: ProblemList):
     } else head.columns.push({ measure, index, name: cell, ...conversion });
   });
   return wantedColumns(head, cells, where, problems) && sound ? head : undefined;
+}
+
+function measureOf(name: string): Measure | undefined {
+  return (Object.keys(NAMES) as Measure[]).find((key) => NAMES[key].includes(name));
+}
+
+/** What a head's cells name, whatever their units. */
+export function measuresNamed(cells: readonly string[]): Measure[] {
+  return cells.flatMap((cell) => measureOf(nameAndUnit(cell).name) ?? []);
 }
 
 function wantedColumns(head: CsvHead, cells: string[], where: string, problems: ProblemList): boolean {

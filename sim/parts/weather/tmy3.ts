@@ -32,6 +32,13 @@ const COLUMNS: { head: string; key: Channel; low: number; high: number; otherwis
 const DATE = 'Date (MM/DD/YYYY)';
 const TIME = 'Time (HH:MM)';
 
+/** The second line names the columns, the first of them so. */
+const HEAD = /^[^\n]*\n"?Date \(MM\/DD\/YYYY\)/i;
+
+export function isTmy3(text: string): boolean {
+  return HEAD.test(text);
+}
+
 /**
  * @param text the whole file
  * @returns the year and what was mended in it, or every problem (twenty, and how many more)
