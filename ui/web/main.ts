@@ -4,7 +4,7 @@ import { catalogueOf, opening } from './app/catalogue.ts';
 import { openPage } from './app/page.ts';
 import { asCode } from './app/trusted.ts';
 import { TankfulPage } from './elements/tankful-page.ts';
-import { createPool } from './worker/pool.ts';
+import { latePool } from './worker/late-pool.ts';
 import { createRunner } from './worker/runner.ts';
 
 /** Runs that answers need are shared out among so many; more than a small machine has cores gain nothing. */
@@ -22,7 +22,7 @@ const page = openPage({
   catalogue: catalogueOf(builtIn?.scenarios ?? []),
   opening,
   runner: createRunner(startWorker),
-  pool: createPool(startWorker, answerWorkers),
+  pool: latePool(async () => (await import('./worker/pool.ts')).createPool(startWorker, answerWorkers)),
   now: () => performance.now(),
   later(act, ms) {
     const timer = setTimeout(act, ms);

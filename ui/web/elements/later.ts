@@ -3,6 +3,7 @@ const code = {
   'tankful-card': () => import('./cards/tankful-card.ts'),
   'tankful-compare': () => import('./shell/tankful-compare.ts'),
   'tankful-parts-list': () => import('./section/tankful-parts-list.ts'),
+  'tankful-days-table': () => import('./tankful-days-table.ts'),
   'tankful-heat': () => import('./tankful-heat.ts'),
   'tankful-said': () => import('./shell/tankful-said.ts'),
   'tankful-range': () => import('./shell/tankful-range.ts'),

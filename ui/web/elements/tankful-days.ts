@@ -17,8 +17,8 @@ import { overview } from '../charts/overview.ts';
 import { darkPalette, lightPalette } from '../charts/palette.ts';
 import { sampleAt } from '../charts/thin.ts';
 import { DaysGestures } from './days-gestures.ts';
-import { daysTableView } from './days-table.ts';
 import { overview_px, overviewView, type ToolsOf, toolsView, zoomStep } from './days-tools.ts';
+import { load } from './later.ts';
 import { LightElement } from './light-element.ts';
 import { type DrawnPlots, drawPlots, plotsView } from './plots.ts';
 import { readoutView } from './readout.ts';
@@ -176,7 +176,16 @@ export class TankfulDays extends LightElement {
         <button type="button" class="table-switch" aria-expanded=${this.tableOpen} @click=${this.onTable}>
           ${this.tableOpen ? daysWords.hideTable : daysWords.showTable}
         </button>
-        ${this.tableOpen ? daysTableView(data, this.shown, this.window, this.units) : nothing}
+        ${
+          this.tableOpen
+            ? html`<tankful-days-table
+              .data=${data}
+              .shown=${this.shown}
+              .window=${this.window}
+              .units=${this.units}
+            ></tankful-days-table>`
+            : nothing
+        }
       </section>
     `;
   }
@@ -273,6 +282,7 @@ export class TankfulDays extends LightElement {
 
   private onTable(): void {
     this.tableOpen = !this.tableOpen;
+    if (this.tableOpen) void load('tankful-days-table');
   }
 
   private readonly onKey = (event: KeyboardEvent): void => {

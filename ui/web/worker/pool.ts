@@ -3,7 +3,7 @@
  * out among all, one to each at a time. Stopping an answer leaves its other runs undone; what is finished is kept.
  */
 import type { Answer, Job, JobResult, RangeAnswer, Scenario, Series, Stretch } from '../../../sim/index.ts';
-import type { AskQuestion, AskReport, Report } from './protocol.ts';
+import type { AskQuestion, AskReport, Attached, Report } from './protocol.ts';
 import type { WorkerLike } from './runner.ts';
 
 export interface Heard<Found> {
@@ -18,6 +18,8 @@ export interface UnderWay {
 }
 
 export interface Pool {
+  /** Files that the scenarios of what is asked from now on name. */
+  attach(files: Attached): void;
   answer(key: Answer['key'], scenario: Scenario, heard: Heard<Answer>): UnderWay;
   /** Runs the scenario with an input varied, as `store.water_depth=20 in:40 in:5`. */
   range(vary: string, scenario: Scenario, heard: Heard<RangeAnswer>): UnderWay;
@@ -61,6 +63,7 @@ export function createPool(startWorker: () => WorkerLike, size: number): Pool {
   const queue: Task[] = [];
   const asked = new Map<number, Asked>();
   const details = new Map<number, (series: Series) => void>();
+  let attached: Attached | null = null;
   let lastId = 0;
 
   /** Workers start when there is something for them to do. */
@@ -74,6 +77,7 @@ export function createPool(startWorker: () => WorkerLike, size: number): Pool {
       event.preventDefault?.();
       lose(seat, event.message || 'a worker that did not start');
     };
+    if (attached) seat.worker.postMessage({ kind: 'attach', files: attached });
     seats.push(seat);
     return seat;
   }
@@ -194,6 +198,10 @@ export function createPool(startWorker: () => WorkerLike, size: number): Pool {
   }
 
   return {
+    attach(files) {
+      attached = files;
+      for (const { worker } of seats) worker.postMessage({ kind: 'attach', files });
+    },
     // What comes back is what was asked for.
     answer: (key, scenario, heard) => ask({ key }, scenario, heard as Heard<AnyAnswer>),
     range: (vary, scenario, heard) => ask({ vary }, scenario, heard as Heard<AnyAnswer>),

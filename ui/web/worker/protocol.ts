@@ -14,6 +14,15 @@ import type {
   Stretch,
 } from '../../../sim/index.ts';
 
+/** Texts of the files that a scenario names, by the names it calls them. */
+export type Attached = Readonly<Record<string, string>>;
+
+/** Holds for every order after it: a file is megabytes long, and goes to a worker once. */
+export interface AttachOrder {
+  kind: 'attach';
+  files: Attached;
+}
+
 /** A full run, or a quick estimate, coarser and in parts. */
 export type RunOrder =
   | { kind: 'run'; id: number; scenario: Scenario; how: 'full' | 'estimate' }
@@ -51,5 +60,5 @@ export type AskReport =
   | { kind: 'job-done'; id: number; result: JobResult }
   | { kind: 'detailed'; id: number; series: Series };
 
-export type Order = RunOrder | AskOrder;
+export type Order = AttachOrder | RunOrder | AskOrder;
 export type Report = RunReport | AskReport;

@@ -2,12 +2,21 @@
  * One slot for one run: the latest order wins. A run goes on day by day and lets other messages in between, so that
  * a newer order is heard without ending the worker, whose compiled code stays warm.
  */
-import { forEstimate, type Result, readScenario, Simulation, sectionFacts } from '../../../sim/index.ts';
+import {
+  forEstimate,
+  type ReadContext,
+  type Result,
+  readScenario,
+  Simulation,
+  sectionFacts,
+} from '../../../sim/index.ts';
 import { failure } from './failure.ts';
 import type { RunOrder, RunReport } from './protocol.ts';
 import { buffersOf, upTo } from './slices.ts';
 
 export interface SlotDoors {
+  /** Files at hand. */
+  context(): ReadContext;
   say(report: RunReport, transfer?: Transferable[]): void;
   /** Milliseconds. */
   now(): number;
@@ -24,7 +33,7 @@ const firstPicture_ms = 25;
 /** The next picture comes when the estimate is so many times older: copies cost time too. */
 const nextPicture = 3;
 
-export function createRunSlot({ say, now, nextTurn }: SlotDoors): (order: RunOrder) => void {
+export function createRunSlot({ context, say, now, nextTurn }: SlotDoors): (order: RunOrder) => void {
   let wanted: Run | null = null;
   let stopped = false;
   let busy = false;
@@ -46,7 +55,7 @@ export function createRunSlot({ say, now, nextTurn }: SlotDoors): (order: RunOrd
 
   async function run({ id, scenario, how }: Run): Promise<void> {
     const began_ms = now();
-    const read = readScenario(scenario, {});
+    const read = readScenario(scenario, context());
     if (!read.ok) {
       say({ id, kind: 'refused', problems: read.problems, sketch: read.sketch ?? null });
       return;

@@ -1,6 +1,6 @@
 /** The page's side of the run worker: one run at a time, the latest wins, reports of older ones are not passed on. */
 import type { Problem, Scenario } from '../../../sim/index.ts';
-import type { Order, Report, RunOrder, RunReport } from './protocol.ts';
+import type { Attached, Order, Report, RunOrder, RunReport } from './protocol.ts';
 
 /** The part of a worker that the page needs. */
 export interface WorkerLike {
@@ -13,6 +13,8 @@ export interface WorkerLike {
 type How = Extract<RunOrder, { kind: 'run' }>['how'];
 
 export interface Runner {
+  /** Files that the scenarios of the runs from now on name. */
+  attach(files: Attached): void;
   /** Reports to `heard` until done, refused or failed, or until another run is started or this one stopped. */
   run(scenario: Scenario, how: How, heard: (report: RunReport) => void): void;
   stop(): void;
@@ -20,6 +22,7 @@ export interface Runner {
 
 export function createRunner(startWorker: () => WorkerLike): Runner {
   let worker: WorkerLike | null = null;
+  let attached: Attached | null = null;
   let latest = 0;
   let hear: ((report: RunReport) => void) | null = null;
 
@@ -35,10 +38,15 @@ export function createRunner(startWorker: () => WorkerLike): Runner {
       worker = null;
       hear?.({ id: latest, kind: 'failed', problem: crashed(event.message) });
     };
+    if (attached) started.postMessage({ kind: 'attach', files: attached });
     return started;
   }
 
   return {
+    attach(files) {
+      attached = files;
+      worker?.postMessage({ kind: 'attach', files });
+    },
     run(scenario, how, heard) {
       worker ??= start();
       hear = heard;

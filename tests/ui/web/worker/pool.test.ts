@@ -113,6 +113,16 @@ describe('a pool', () => {
     expect(host.orders.at(-1)).toEqual({ kind: 'jobs-done', batch: 2, results: [result(22)] });
   });
 
+  it('hands attached files to every worker before what it is asked, whenever it starts', () => {
+    const { pool, workers, hear } = setUp();
+    const files = { 'valley.csv': 'time,air (C)' };
+    pool.answer('coil', scenario, hear);
+    pool.attach(files);
+    expect(workers[0].orders.at(-1)).toEqual({ kind: 'attach', files });
+    pool.answer('store', scenario, hear);
+    expect(workers[1].orders.map(({ kind }) => kind)).toEqual(['attach', 'ask']);
+  });
+
   it('gives two answers to two workers', () => {
     const { pool, workers, hear } = setUp();
     pool.answer('coil', scenario, hear);

@@ -1,8 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import demo from '../../../../scenarios/demo.json';
-import { edited, readScenario, type Scenario, simulate } from '../../../../sim/index.ts';
+import {
+  edited,
+  type ReadContext,
+  readScenario,
+  type Scenario,
+  simulate,
+  withWeather,
+} from '../../../../sim/index.ts';
 import type { RunOrder, RunReport } from '../../../../ui/web/worker/protocol.ts';
 import { createRunSlot } from '../../../../ui/web/worker/run-slot.ts';
+import { plainTable } from '../../../sim/parts/weather/files.ts';
 
 const scenario = (days: number) => edited(demo as unknown as Scenario, [{ path: 'run.days', value: days }]);
 const order = (id: number, days: number, how: 'full' | 'estimate'): RunOrder => ({
@@ -13,12 +21,13 @@ const order = (id: number, days: number, how: 'full' | 'estimate'): RunOrder => 
 });
 
 /** A slot whose clock moves `step_ms` per look, and which a test interrupts between slices. */
-function setUp(step_ms = 0) {
+function setUp(step_ms = 0, context: ReadContext = {}) {
   const reports: RunReport[] = [];
   let now = 0;
   let between: (() => void)[] = [];
   const turns: Promise<void>[] = [];
   const give = createRunSlot({
+    context: () => context,
     say: (report) => void reports.push(report),
     now: () => (now += step_ms),
     nextTurn: () => {
@@ -105,6 +114,28 @@ describe('the run slot', () => {
     give(order(1, 4, 'estimate'));
     await rest();
     expect(reports.at(-1)).toMatchObject({ kind: 'result', ofDays: 4, result: { days: 4 } });
+  });
+
+  it('runs under the weather of an attached file, and asks for one that is missing', async () => {
+    const read = readScenario(scenario(1));
+    if (!read.ok) throw new Error('expected the demo to be sound');
+    const frozen = { ...read.plant.weather, air_C: new Float64Array(8760).fill(-20) };
+    const year = plainTable(frozen).join('\n');
+    const named = edited(scenario(1), [{ path: 'weather', value: { kind: 'file', file: 'cold.csv' } }]);
+    const give = (context: ReadContext) => {
+      const slot = setUp(0, context);
+      slot.give({ kind: 'run', id: 1, scenario: named, how: 'full' });
+      return slot;
+    };
+    const missing = give({});
+    await missing.rest();
+    expect(missing.reports).toMatchObject([{ kind: 'refused', problems: [{ path: 'weather.file' }] }]);
+    const there = give(withWeather({ 'cold.csv': year }));
+    await there.rest();
+    const done = there.reports.at(-1);
+    if (done?.kind !== 'result') throw new Error('expected a result');
+    const { air_C } = done.result.series.channels;
+    for (const value of air_C ?? [0]) expect(value).toBeCloseTo(-20, 5);
   });
 
   it('stops, and runs again afterwards', async () => {

@@ -42,6 +42,23 @@ describe('a runner', () => {
     expect(heard).toEqual(['second progress']);
   });
 
+  it('hands attached files over once, before the runs that name them, also to a fresh worker', () => {
+    const { runner, run, workers } = setUp();
+    const files = { 'valley.csv': 'time,air (C)' };
+    const kinds = (worker: HandWorker) => worker.orders.map(({ kind }) => kind);
+    runner.attach(files);
+    run('first');
+    run('second');
+    expect(kinds(workers[0])).toEqual(['attach', 'run', 'run']);
+    expect(workers[0].orders[0]).toEqual({ kind: 'attach', files });
+    runner.attach({});
+    expect(workers[0].orders.at(-1)).toEqual({ kind: 'attach', files: {} });
+    runner.attach(files);
+    workers[0].onerror?.({ message: 'out of memory' } as ErrorEvent);
+    run('third');
+    expect(kinds(workers[1])).toEqual(['attach', 'run']);
+  });
+
   it('passes nothing on after a stop', () => {
     const { runner, run, heard, workers } = setUp();
     run('first');

@@ -1,6 +1,5 @@
 /** Pieces of the section: a handle, and the drawing in words. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { classMap } from 'lit/directives/class-map.js';
 import { type LegendLine, sectionWords, type Units } from '../../../words/index.ts';
 import type { SectionHandle } from '../../charts/section/handles.ts';
 import { handleNumber } from '../../charts/section/steps.ts';
@@ -16,7 +15,7 @@ export function handleView(
   // The words stand on the side of the handle that has room for them.
   const side = x > width / 2 ? 'to-left' : 'to-right';
   return html`<div
-    class=${classMap({ handle: true, [grows]: true, held })}
+    class="handle ${grows} ${held ? 'held' : ''}"
     .style=${`left:${x.toFixed(1)}px;top:${y.toFixed(1)}px`}
     data-key=${key}
     role="slider"

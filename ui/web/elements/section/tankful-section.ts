@@ -1,7 +1,6 @@
 /** The scaled drawing of the plant, with handles to move the water, the coils and the insulation. */
 import { html, nothing, type PropertyValues, svg, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { classMap } from 'lit/directives/class-map.js';
 import { type Edit, gripEdits, type Scenario, type SectionFacts } from '../../../../sim/index.ts';
 import { sectionWords, systemOf, type Units } from '../../../words/index.ts';
 import { tell } from '../../app/events.ts';
@@ -111,7 +110,7 @@ export class TankfulSection extends LightElement {
           ${
             drawing
               ? html`<svg
-                  class=${classMap({ 'section-drawing': true, narrow: isNarrow(width) })}
+                  class="section-drawing ${isNarrow(width) ? 'narrow' : ''}"
                   width=${width}
                   height=${drawing.frame.height}
                   role="img"
