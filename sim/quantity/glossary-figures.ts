@@ -64,6 +64,7 @@ export const figures = entries('figure', [
   ['boiled_kg', 'm_boil', 'mass', water_kg, 'water that boiled off'],
   ['make_up_kg', 'm_make', 'mass', water_kg, 'water added to keep the level'],
   ['level_m_end', 'h_end', 'length', [0, 10], 'depth of water in the store at the end'],
+  ['dry_s', 't_dry', 'time', time_s, 'time from the start until the water no longer covered half of a coil'],
   ['tube_speed_m_s_max', 'v_tube', 'speed', [0, 20], 'fastest the water ran in the household coil'],
   ['store_mass_kg', 'm_w', 'mass', [0, 1e5], 'water in the store at the end'],
   ['wall_C_max', 'T_wall', 'temperature', water_C, 'hottest the warm side of the store’s wall was'],

@@ -69,6 +69,7 @@ function storeCautions(plant: Plant, tally: Tally, f: Figures, add: Add): void {
     if ((f[`${kind}_over_s`] ?? 0) > 0)
       add(`${kind}_limit`, 'store', 'warning', `${kind}_C_max`, f[`${kind}_C_max`]);
   }
+  if (f.dry_s !== null && f.dry_s !== undefined) add('runs_dry', 'store', 'danger', 'dry_s', f.dry_s);
   const lowered = 1 - store.depth_m / store.description.water_depth_m;
   if (lowered > 0.02) add('level_low', 'store', 'warning', 'level_m_end', store.depth_m);
 }

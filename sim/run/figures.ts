@@ -62,6 +62,7 @@ export function figuresOf(plant: Plant, tally: Tally, y: ArrayLike<number>): Rec
     boiled_kg: of('boiled_kg'),
     make_up_kg: store.description.make_up === 'float' ? of('evaporated_kg') + of('boiled_kg') : 0,
     level_m_end: store.depth_m,
+    dry_s: tally.dry_s,
     liner_C_max: hottest('liner'),
     liner_over_s: over('liner'),
     foam_C_max: hottest('foam'),

@@ -45,8 +45,10 @@ export class Parts {
     const within = y.slice();
     for (const place of Object.values(placeOf)) within[place] -= this.#before[place];
     const figures = figuresOf(this.#plant, this.tally, within);
-    const first = figures.first_cold_s;
-    if (first !== null) figures.first_cold_s = first - this.#from_day * DAY;
+    for (const key of ['first_cold_s', 'dry_s']) {
+      const first = figures[key];
+      if (first !== null) figures[key] = Math.max(0, first - this.#from_day * DAY);
+    }
     this.done.push({ from_day: this.#from_day, days: day - this.#from_day, figures });
     this.#begin(day, y);
   }

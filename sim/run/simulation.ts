@@ -25,6 +25,8 @@ const STEAMING_STEP = 60;
 const EVENT_TIME = 0.01;
 /** More events than this a day end the run: something switches without a dead band. */
 const MOST_EVENTS_A_DAY = 3000;
+/** A run ends with less than this share of the water left. */
+const LEAST_WATER = 0.02;
 /** Evaluations allowed a day before a run is given up; a busy day takes about 5,000. */
 const BUDGET_A_DAY = 400_000;
 
@@ -209,8 +211,18 @@ export class Simulation {
     const { store, coils } = this.plant;
     store.settle(this.#y);
     if (!store.lowerLevel(this.#y)) return;
+    this.#demandWater();
     for (const coil of coils) coil.layAnew(store.geometry);
     store.settle(this.#y);
+  }
+
+  /** A store that is all but empty heats and cools without end: the run would not come to one. */
+  #demandWater(): void {
+    const { depth_m, description } = this.plant.store;
+    if (depth_m > LEAST_WATER * description.water_depth_m) return;
+    throw new IntegrationError(
+      `store on day ${this.#day + 1} - expected water in it - got a store run dry - keep its level ("make_up": "float"), shut the lid, or run fewer days`,
+    );
   }
 
   /** Sets what flows at a state, and spares the step that begins there the same evaluation. */

@@ -18,6 +18,7 @@ export const COLD_SHOWER_FROM = 20;
 export interface ClosedDraw {
   from_s: number;
   cold_s: number;
+  shower: boolean;
 }
 
 export interface Extreme {
@@ -71,16 +72,20 @@ export class Tally {
   stagnant_s = 0;
   freezing_s = 0;
   firstCold_s: number | null = null;
+  /** When the water no longer covered half of a coil that is used, or a tenth of its depth was left [s]. */
+  dry_s: number | null = null;
   showers = 0;
   showersCold = 0;
   /** Draws that have closed, in that order. */
   readonly closed: ClosedDraw[] = [];
   readonly #plant: Plant;
+  readonly #dryBelow_m: number;
   readonly #coldOf = new Map<Opening, number>();
   #last: Instant;
 
   constructor(plant: Plant) {
     this.#plant = plant;
+    this.#dryBelow_m = dryBelow_m(plant);
     this.sheets = plant.store.walls.limits.map(() => ({ hottest_C: Number.NEGATIVE_INFINITY, over_s: 0 }));
     this.#last = { time_s: 0, top_C: 0, mean_C: 0, collector_C: 0, return_C: 0, hot_line_C: 0, limits_C: [] };
   }
@@ -153,7 +158,7 @@ export class Tally {
   /** A draw has closed. */
   close(opening: Opening): void {
     const cold_s = this.#coldOf.get(opening) ?? 0;
-    this.closed.push({ from_s: opening.from_s, cold_s });
+    this.closed.push({ from_s: opening.from_s, cold_s, shower: opening.draw.shower });
     if (!opening.draw.shower) return;
     this.showers++;
     if (cold_s > COLD_SHOWER_FROM) this.showersCold++;
@@ -161,6 +166,7 @@ export class Tally {
 
   #look(t: number, y: ArrayLike<number>): Instant {
     const { store, engine, collector, taps, air } = this.#plant;
+    if (store.depth_m < this.#dryBelow_m) this.dry_s ??= t;
     const top_C = store.layer_C[store.layers - 1];
     const around = air.around_C(store.description.surroundings, t);
     return {
@@ -196,6 +202,15 @@ export class Tally {
     for (const { draw } of taps.open) lower(this.flowLow, taps.flowOf(draw), at.time_s);
     higher(this.speedHigh, taps.coil.velocity(taps.coil_kg_s, (cold + at.hot_line_C) / 2), at.time_s);
   }
+}
+
+const DRY_SHARE = 0.1;
+
+/** Depth below which the store counts as run dry [m]. */
+function dryBelow_m({ engine, collector, taps, store }: Plant): number {
+  const used = [engine, collector, taps].flatMap((part) => (part ? [part.coil.description] : []));
+  const halves = used.map(({ bottom_m, top_m }) => (bottom_m + top_m) / 2);
+  return Math.max(DRY_SHARE * store.description.water_depth_m, ...halves);
 }
 
 function lower(extreme: Extreme, value: number, time_s: number): void {

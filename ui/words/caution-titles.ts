@@ -19,6 +19,7 @@ export const cautionTitles = {
   estimate_only: 'An estimate',
   stagnation: 'Collector stands in the sun without flow',
   level_low: 'Water level low',
+  runs_dry: 'The store runs dry',
   pump_at_limit: 'Pump at its limit',
   tap_pressure_low: 'Little pressure left at the tap',
   tube_speed: 'Water too fast in the tube',

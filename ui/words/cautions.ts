@@ -18,6 +18,8 @@ interface CautionWords {
   licensed?: true;
 }
 
+const DAY_S = 86_400;
+
 export const licensedWords = 'Local code and licensed practice decide; this is an estimate, not an approval.';
 
 export const cautionWords = {
@@ -174,6 +176,14 @@ export const cautionWords = {
     says: (m, { length }) =>
       `${m === null ? 'The level falls' : `Water stands at ${length(m)} at the end`}; a coil above the water heats nothing.`,
     todo: () => 'Make up water, seal the lid, or fit a float valve; look for a leak behind the insulation.',
+  },
+  runs_dry: {
+    title: cautionTitles.runs_dry,
+    figure: 'dry_s',
+    says: (s, { count }) =>
+      `Nobody makes up the water that leaves${s === null ? ': it' : `: on day ${count(Math.floor(s / DAY_S) + 1)} of the run it`} no longer covers half of a coil; bare tubes heat nothing, and one that comes to stand in steam or dry beside a hot engine may crack.`,
+    todo: () =>
+      'Mark the level and look weekly, fit a float valve, seal the lid; look for a leak behind the insulation.',
   },
   pump_at_limit: {
     title: cautionTitles.pump_at_limit,

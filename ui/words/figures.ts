@@ -43,6 +43,7 @@ export const figureWords = {
   store_mass_kg: { label: 'Water in the store, by weight', group: 'store', none: 'unknown' },
   make_up_kg: { label: 'Water made up', group: 'store', none: 'none' },
   level_m_end: { label: 'Water depth at the end', group: 'store', none: 'unknown' },
+  dry_s: { label: 'From the start until the store ran dry', group: 'store', none: 'never' },
   liner_C_max: { label: 'Liner, hottest', group: 'store', none: 'no liner' },
   liner_over_s: { label: 'Time the liner was past its limit', group: 'store', none: 'no limit known' },
   foam_C_max: { label: 'Insulation, hottest', group: 'store', none: 'no insulation' },

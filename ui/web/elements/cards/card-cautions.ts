@@ -30,6 +30,7 @@ const places: Record<CautionKey, string> = {
   estimate_only: '',
   stagnation: 'ceiling',
   level_low: 'make_up',
+  runs_dry: 'make_up',
   pump_at_limit: 'pump.open_flow',
   tap_pressure_low: 'pump.cut_out',
   tube_speed: 'tube',
@@ -37,6 +38,7 @@ const places: Record<CautionKey, string> = {
   back_feed: 'mixing_valve.fitted',
   altitude_output: 'rated_output',
   weather_generated: 'kind',
+  faults_played: 'faults',
 };
 
 /** Which part of the file a caution of a run is about. */
