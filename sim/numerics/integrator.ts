@@ -49,8 +49,15 @@ const LONGEST_STEP = 3600;
 const FEW_COLUMNS = 3;
 const MOST_COLUMNS = 9;
 const FINE = 1e-5;
-/** Rates at rest, squared; also the share of the time by which the package may end a span early (3 ms after a year). */
+/** Rates at rest, squared. */
 const RESTING = 1e-11;
+/**
+ * A step may be followed by one so many times as long: a loop's fast states bound most steps by their stability, and
+ * one that leaps is thrown away (5 % of a year's evaluations). The package asks for its inverse's cube.
+ */
+const MOST_GROWTH = 1.5;
+/** Of the time: ends nearer to one another are the same. */
+const ROUNDING = 1e-14;
 /** Evaluations in one span: an hour at most, for which a stiff plant takes some thousands. */
 const MOST_IN_A_SPAN = 500_000;
 
@@ -98,6 +105,7 @@ export class Integrator {
       // about its rest. At rest itself rates are rounding and it would halve for ever: below this (squared, over the
       // tolerance, per second) they count as none.
       uRound: RESTING,
+      stepSizeFac1: MOST_GROWTH ** -3,
       maxExtrapolationColumns: tolerance < FINE ? MOST_COLUMNS : FEW_COLUMNS,
       relativeTolerance: equations.absoluteTolerance.map((_, i) => tolerance / sharpness(i)),
       absoluteTolerance: equations.absoluteTolerance.map((a, i) =>
@@ -156,7 +164,7 @@ export class Integrator {
    * @param y state at t0; overwritten with the state at the time reached
    * @param firstStep first step to try [s]
    * @param longestStep no step is longer [s]
-   * @returns the time reached [s] and the longest step taken [s], to start the next span with
+   * @returns the time reached [s] and the step to start the next span with [s]
    */
   advance(
     t0: number,
@@ -176,27 +184,40 @@ export class Integrator {
     this.#busy = true;
     try {
       this.#ceiling = Math.min(this.#budget, this.evaluations + MOST_IN_A_SPAN);
-      this.#solver.options.initialStepSize = firstStep;
-      this.#solver.options.maxStepSize = longestStep;
+      const solver = this.#solver;
+      solver.options.initialStepSize = firstStep;
+      solver.options.maxStepSize = Math.min(longestStep, t1 - t0);
       // After a first step is rejected the package reads a step size it may not have computed: NaN, or an old one.
-      this.#solver.hh.fill(LONGEST_STEP);
+      solver.hh.fill(LONGEST_STEP);
       let before = y.slice();
-      let longest = 0;
-      for (const segment of this.#solver.solutionSegments(t0, before, t1)) {
+      let next = firstStep;
+      // Told an end, the package takes two steps at least: here it is told none, and each step's bound is what is left.
+      for (const { x0, x1, y: after } of solver.solutionSegments(t0, before)) {
         this.steps++;
-        longest = Math.max(longest, segment.x1 - segment.x0);
-        const stop = onStep(this.#stepOf(segment.x0, segment.x1, before, segment.y));
-        if (stop !== undefined && stop < segment.x1) {
-          this.#stepOf(segment.x0, segment.x1, before, segment.y).at(stop, y);
-          return { time: stop, step: longest };
+        const proposed = this.#proposal(x1 - x0);
+        const over = t1 - x1 <= ROUNDING * t1;
+        next = over ? Math.max(next, proposed) : proposed;
+        const end = over ? t1 : x1;
+        const stop = onStep(this.#stepOf(x0, end, before, after));
+        if (stop !== undefined && stop < end) {
+          this.#stepOf(x0, end, before, after).at(stop, y);
+          return { time: stop, step: next };
         }
-        before = segment.y;
+        before = after;
+        if (over) break;
+        solver.hMax = Math.min(longestStep, t1 - x1);
       }
       for (let i = 0; i < y.length; i++) y[i] = before[i];
-      return { time: t1, step: longest };
+      return { time: t1, step: next };
     } finally {
       this.#busy = false;
     }
+  }
+
+  /** The step that the error of the one just taken allows [s]: the package's own rule, without the end of the span. */
+  #proposal(step: number): number {
+    const allowed = 0.94 * Math.cbrt(0.65 / this.#solver.err);
+    return step * Math.min(MOST_GROWTH, allowed);
   }
 
   #stepOf(t0: number, t1: number, y0: number[], y1: number[]): Step {

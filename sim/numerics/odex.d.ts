@@ -9,6 +9,8 @@ export interface Options {
   initialStepSize: number;
   maxStepSize: number;
   maxExtrapolationColumns: number;
+  /** A step with an error of three tolerances to the power is followed by one at most `stepSizeFac1 ** (-1/3)` times as long. */
+  stepSizeFac1: number;
   /** Machine precision; also the least square of scaled rates that the stiffness check heeds. */
   uRound: number;
   denseOutput: boolean;
@@ -31,9 +33,13 @@ export class Solver {
   dz: number[];
   /** Step size it would choose next, by column of the extrapolation; kept from one solve to the next. */
   hh: number[];
+  /** Error of the step last tried, in tolerances. */
+  err: number;
+  /** No next step is longer; may be changed between two. */
+  hMax: number;
   solutionSegments(
     x: number,
     y0: number[],
-    xEnd: number,
+    xEnd?: number,
   ): Generator<SolutionSegment, undefined, boolean | undefined>;
 }

@@ -28,6 +28,8 @@ export interface Liquid {
   prandtl14: Float64Array;
   /** Specific enthalpy over the reference heat capacity [K], 0 at 0 C; the integral of the heat capacity. */
   enthalpy: Float64Array;
+  /** Warming per enthalpy from each entry to the next. */
+  warming: Float64Array;
 }
 
 const known = new Map<string, Liquid>();
@@ -54,6 +56,7 @@ function tabulate(fluid: Fluid): Liquid {
     prandtl: column(),
     prandtl14: column(),
     enthalpy: column(),
+    warming: column(),
   };
   for (let i = 0; i < TABLE_SIZE; i++) {
     const p = fluidProperties(fluid, TABLE_START + i);
@@ -70,6 +73,8 @@ function tabulate(fluid: Fluid): Liquid {
   }
   const zero = tables.enthalpy[-TABLE_START];
   for (let i = 0; i < TABLE_SIZE; i++) tables.enthalpy[i] -= zero;
+  for (let i = 1; i < TABLE_SIZE; i++)
+    tables.warming[i - 1] = 1 / (tables.enthalpy[i] - tables.enthalpy[i - 1]);
   return tables;
 }
 
@@ -103,5 +108,5 @@ export function temperatureOf(tables: Liquid, x: number): number {
   let i = Math.min(TABLE_SIZE - 2, Math.max(0, (x - TABLE_START) | 0));
   while (i > 0 && e[i] > x) i--;
   while (i < TABLE_SIZE - 2 && e[i + 1] < x) i++;
-  return TABLE_START + i + (x - e[i]) / (e[i + 1] - e[i]);
+  return TABLE_START + i + (x - e[i]) * tables.warming[i];
 }

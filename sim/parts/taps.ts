@@ -26,9 +26,8 @@ const SHORTEST_PIPE = 0.05;
 /** Bends on the way to the taps (common practice). */
 const ELBOWS = 8;
 
-/** Marches to find the coil's flow: at a restart from nothing, afterwards from the flow of the restart. */
+/** Marches to find the coil's flow from nothing, at a restart; afterwards one, from the flow and by the law found there. */
 const ROUNDS_AT_RESTART = 5;
-const ROUNDS = 2;
 /** Two flows this close, as a share of the most, are the same. */
 const SAME_FLOW = 2e-4;
 
@@ -126,7 +125,7 @@ export class Taps {
     }
     const cold_C = this.#supply.cold_C(t, y);
     const cold = lookUp(this.#water.enthalpy, cold_C);
-    const coil_kg_s = this.#coilFlow(y, cold_C, room, ROUNDS);
+    const coil_kg_s = this.#coilFlow(y, cold_C, room, 1);
     const outlet = this.coil.flow(y, coil_kg_s, cold_C, this.#store.layer_C, this.#store.heat_W, out);
     this.#deliver(y, coil_kg_s, outlet, cold, room, out);
     out[placeOf.pump_electricity_J] += this.#supply.description.pump.power_W;
@@ -160,8 +159,10 @@ export class Taps {
     // While filling, what comes stood in the coil: the flow hardly matters.
     const units = this.coil.mode !== 'filling' && gap > 1e-9 && gap < 1 ? -Math.log(gap) : 0;
     const known = law.units > 0 && units > 0 && Math.abs(flow - law.at_kg_s) > 1e-3 * flow;
-    const power = known ? Math.log(units / law.units) / Math.log(law.at_kg_s / flow) : UNITS_EXPONENT;
-    law.power = Math.min(1, Math.max(0.1, power));
+    if (known) {
+      const power = Math.log(units / law.units) / Math.log(law.at_kg_s / flow);
+      law.power = Math.min(1, Math.max(0.1, power));
+    }
     law.units = units;
     law.at_kg_s = flow;
     law.outlet_C = outlet;
@@ -269,6 +270,7 @@ export class Taps {
     const cold_C = this.#supply.cold_C(t, y);
     const draws = this.open.map((o) => o.draw);
     let share = 0.7;
+    this.#law.power = UNITS_EXPONENT;
     for (let pass = 0; pass < 2; pass++) {
       const crossing = this.#supply.crossing(draws, (flow) => this.#lossTo(flow, share, cold_C));
       this.pressure_Pa = crossing.pressure_Pa;

@@ -29,6 +29,7 @@ export class Films {
   low: Float64Array = NO_COLUMN;
   high: Float64Array = NO_COLUMN;
   between = 0;
+  #flow_kg_s = Number.NaN;
   readonly #insideMultiplier: number;
   /** Outside film: root of the film by film temperature is a + b |d rho|^(1/6), per area that counts [m2 a metre]. */
   readonly a: Float64Array;
@@ -53,6 +54,8 @@ export class Films {
 
   /** Chooses the flow per path [kg/s] that `inside` speaks of: once per march, not once per section. */
   setFlow(flow_kg_s: number): void {
+    if (flow_kg_s === this.#flow_kg_s) return;
+    this.#flow_kg_s = flow_kg_s;
     const place = Math.log10(Math.max(flow_kg_s, LOWEST_FLOW) / LOWEST_FLOW) * POINTS_PER_DECADE;
     const i = Math.min(FLOW_POINTS - 2, place | 0);
     this.low = this.#columns[i] ?? this.#fill(i);

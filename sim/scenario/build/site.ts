@@ -163,7 +163,9 @@ export function runFrom(desk: Desk, read: ScenarioValues['run']): RunDescription
     days: read.days,
     interval_s: read.interval,
     layers: read.layers,
-    tolerance: read.tolerance,
+    tolerance: desk.complete(runField, steps, 'tolerance', read.tolerance, () => ({
+      value: read.days > MANY_DAYS ? LOOSE : USUAL,
+    })),
     start: { bottom_C: bottom, top_C },
     faults: faultsFrom(desk, read),
   };
@@ -187,6 +189,10 @@ function faultsFrom(desk: Desk, { faults, days }: ScenarioValues['run']): Fault[
   });
 }
 
+/** Relative tolerances: single draws are looked at in a run of days, sums in a run of months. */
+const USUAL = 1e-4;
+const LOOSE = 1e-3;
+const MANY_DAYS = 60;
 const F = 1 / 1.8;
 const ZERO_F_C = -32 / 1.8;
 /** A year of five-minute samples and some. */

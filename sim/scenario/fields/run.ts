@@ -64,7 +64,11 @@ export const run = group(
     tolerance: plain(
       'relative tolerance of the integration',
       [1e-8, 1e-2],
-      byDefault(1e-4, 'D', 'measured for this kind of model: hundredths of a kelvin'),
+      derived(
+        '0.0001, and 0.001 for more than 60 days',
+        'D',
+        'measured for this kind of model: hundredths of a kelvin; 0.2 % of a year’s heat by any path',
+      ),
     ),
     start: group(
       'store at the start',

@@ -140,7 +140,7 @@ describe('draws', () => {
     expect(litres(result, 3600, 3900) / (0.992 * 15)).toBeCloseTo(1, 3);
     expect(litres(result, 3900, 4200) / (0.992 * 24)).toBeCloseTo(1, 3);
     expect(litres(result, 4200, 4500) / (0.992 * 9)).toBeCloseTo(1, 3);
-    expect(litres(result, 4500, DAY)).toBe(0);
+    expect(litres(result, 4500, DAY)).toBeLessThan(1e-9);
     expect(result.figures.showers).toBe(2);
     expect((result.figures.wanted_m3 ?? 0) * 1000).toBeCloseTo(30 + 18, 6);
   });
@@ -148,7 +148,7 @@ describe('draws', () => {
   it('that follow one another without a gap are as one', () => {
     const two = run([draw({ at_s: 3600, duration_s: 300 }), draw({ at_s: 3900, duration_s: 300 })]);
     const one = run([draw({ at_s: 3600, duration_s: 600 })]);
-    expect((two.figures.household_heat_J ?? 0) / (one.figures.household_heat_J ?? 1)).toBeCloseTo(1, 5);
+    expect((two.figures.household_heat_J ?? 0) / (one.figures.household_heat_J ?? 1)).toBeCloseTo(1, 4);
     expect((two.figures.waiting_m3 ?? 0) / (one.figures.waiting_m3 ?? 1)).toBeCloseTo(1, 3);
   });
 
