@@ -106,7 +106,7 @@ export class Plant {
 
   /** What is flowing, as a small number: runs of one kind share a first step. */
   regime(): number {
-    const drawing = this.taps?.drawing ? (this.taps.coil.mode === 'filling' || this.taps.plug ? 2 : 1) : 0;
+    const drawing = this.taps?.drawing ? (this.taps.coil.mode === 'filling' ? 3 : this.taps.plug ? 2 : 1) : 0;
     const loops = (this.engine?.running ? 2 : 0) + (this.collector?.pumping ? 1 : 0);
     return (this.store.steaming ? 16 : 0) + drawing * 4 + loops;
   }

@@ -315,16 +315,20 @@ export class Simulation {
     const middle = (step.t0 + step.t1) / 2;
     let found: { watch: Watch; time: number } | null = null;
     store.prepare(step.y1);
-    const atEnd = armed.map((w) => w.value(step.t1, step.y1) >= 0);
+    // One bit a watch: most steps pass without an event, and nothing is to be kept for them.
+    let atEnd = 0;
+    for (let i = 0; i < armed.length; i++) if (armed[i].value(step.t1, step.y1) >= 0) atEnd |= 1 << i;
     store.prepare(step.near(middle, this.#state));
-    const atMiddle = armed.map((w) => w.value(middle, this.#state) >= 0);
+    let atMiddle = 0;
+    for (let i = 0; i < armed.length; i++) if (armed[i].value(middle, this.#state) >= 0) atMiddle |= 1 << i;
+    if ((atEnd | atMiddle) === 0) return null;
     for (const [i, watch] of armed.entries()) {
-      if (!atEnd[i] && !atMiddle[i]) continue;
+      if (!((atEnd | atMiddle) & (1 << i))) continue;
       const value = (t: number) => {
         store.prepare(step.at(t, this.#state));
         return watch.value(t, this.#state);
       };
-      const until = atMiddle[i] && value(middle) >= 0 ? middle : step.t1;
+      const until = atMiddle & (1 << i) && value(middle) >= 0 ? middle : step.t1;
       if (value(until) < 0) continue;
       const time =
         value(step.t0) >= 0 || until - step.t0 < 2 * EVENT_TIME
