@@ -32,13 +32,22 @@ const page = openPage({
 });
 element.page = page;
 document.body.append(element);
-// First the picture, then the work.
+// First the picture, then the shelf, then the work.
+requestAnimationFrame(() => setTimeout(() => void wakeShelf()));
 requestAnimationFrame(() =>
   setTimeout(() => {
     page.wake();
     if (import.meta.env.PROD) void keep();
   }, wakeAfter_ms),
 );
+
+async function wakeShelf(): Promise<void> {
+  const [{ wakeInBrowser }] = await Promise.all([
+    import('./app/shelf/wake.ts'),
+    import('./elements/shelf/tankful-kept.ts'),
+  ]);
+  await wakeInBrowser(page);
+}
 
 /** Where the page is one of an installable site. */
 async function keep(): Promise<void> {

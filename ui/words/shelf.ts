@@ -1,4 +1,6 @@
 /** Words of the shelf: what is kept, what can be undone, and what another tab has to do with it. */
+export const shelfTitles = { shelf: 'Shelf', examples: 'Examples, for a new design' } as const;
+
 export const shelfWords = {
   undo: 'Undo',
   redo: 'Redo',
@@ -52,8 +54,6 @@ export const shelfWords = {
   wentBack: (name: string) => `back to ${name}`,
   off: 'Taken off the shelf',
   offIntro: (days: number) => `Kept for ${days} days.`,
-  shelfGroup: 'Shelf',
-  examplesGroup: 'Examples',
 } as const;
 
 /** "copy of Larch Hollow" or, where a name is taken, the name with the next number that is free. */

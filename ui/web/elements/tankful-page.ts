@@ -99,7 +99,13 @@ export class TankfulPage extends LightElement {
       </header>
       ${roomLinks(this.inSight)}
       <main>
-        <tankful-choice .page=${this.page} .design=${state.design} .units=${state.units}></tankful-choice>
+        <tankful-choice
+          .page=${this.page}
+          .design=${state.design}
+          .units=${state.units}
+          .kept=${state.kept}
+          .readOnly=${state.readOnly}
+        ></tankful-choice>
         <div id="answers" class="room">${guard([state.answers, state.units, state.design, state.facts === null], () => answerLines(state, this.page))}</div>
         ${troubleList(state.problems.map(({ path, ...problem }) => ({ where: path, ...problem })))}
         ${runLine(state, this.page)} ${atRest ? dangerList(atRest.result.cautions) : nothing}

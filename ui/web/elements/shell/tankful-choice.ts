@@ -2,9 +2,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import { shellWords, type Units } from '../../../words/index.ts';
+import { shelfTitles, shellWords, type Units } from '../../../words/index.ts';
 import type { Page } from '../../app/page.ts';
-import type { Design } from '../../app/page-state.ts';
+import type { Design, PageState } from '../../app/page-state.ts';
 import { daysRange, type Span, spanEdits, spanOf } from '../../app/span.ts';
 import { LightElement } from '../light-element.ts';
 
@@ -13,25 +13,18 @@ export class TankfulChoice extends LightElement {
   @property({ attribute: false }) page!: Page;
   @property({ attribute: false }) design!: Design;
   @property({ attribute: false }) units: Units = 'US';
+  @property({ attribute: false }) kept: PageState['kept'] = null;
+  @property({ attribute: false }) readOnly = false;
 
   override render(): TemplateResult {
-    const { design, units } = this;
-    const { catalogue } = this.page;
+    const { design, units, kept, readOnly } = this;
     const span = spanOf(design.scenario);
-    const known = catalogue.find(({ id }) => id === design.id);
     return html`
       <form class="choice" @submit=${(event: Event) => event.preventDefault()}>
         <label class="wide">
           <span>${shellWords.design}</span>
           <select name="scenario" @change=${this.onScenario}>
-            ${
-              known
-                ? nothing
-                : html`<option value=${design.id} selected>${design.name}, ${shellWords.own}</option>`
-            }
-            ${catalogue.map(
-              ({ id, name }) => html`<option value=${id} ?selected=${id === design.id}>${name}</option>`,
-            )}
+            ${this.designs()}
           </select>
         </label>
         <label>
@@ -63,19 +56,39 @@ export class TankfulChoice extends LightElement {
           </select>
         </label>
       </form>
+      <tankful-kept .kept=${kept} .design=${design} .readOnly=${readOnly}></tankful-kept>
     `;
   }
 
+  /** Own designs, and the examples that new ones are made from. */
+  private designs(): TemplateResult {
+    const { design, kept } = this;
+    const here = kept?.id ?? design.id;
+    const option = (id: string, name: string) =>
+      html`<option value=${id} .selected=${live(id === here)}>${name}</option>`;
+    const shelf = kept?.shelf.filter(({ removed }) => !removed) ?? [];
+    return html`${
+      shelf.length === 0
+        ? nothing
+        : html`<optgroup label=${shelfTitles.shelf}>${shelf.map(({ id, name }) => option(id, name))}</optgroup>`
+    }
+      <optgroup label=${shelfTitles.examples}>
+        ${this.page.catalogue.map(({ id, name }) => option(id, name))}
+      </optgroup>`;
+  }
+
   private onScenario(event: Event): void {
-    void this.page.chooseScenario((event.target as HTMLSelectElement).value);
+    const id = (event.target as HTMLSelectElement).value;
+    if (this.kept?.shelf.some((item) => item.id === id)) this.page.keep({ verb: 'open', id });
+    else void this.page.chooseScenario(id);
   }
 
   private onFrom(event: Event): void {
-    this.span({ from: (event.target as HTMLInputElement).value }, shellWords.from);
+    this.span({ from: (event.target as HTMLInputElement).value }, shellWords.gestures.from);
   }
 
   private onDays(event: Event): void {
-    this.span({ days: (event.target as HTMLInputElement).valueAsNumber }, shellWords.days);
+    this.span({ days: (event.target as HTMLInputElement).valueAsNumber }, shellWords.gestures.days);
   }
 
   private onUnits(event: Event): void {
