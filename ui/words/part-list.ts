@@ -33,6 +33,13 @@ export const addableWords: Record<Addable, string> = {
   backup: 'a backup heater',
 };
 
+/** What was done to the parts, as undoing names it. */
+export const partGesture = {
+  add: (kind: Addable) => `add ${addableWords[kind]}`,
+  duplicate: (title: string) => `duplicate ${title}`,
+  remove: (title: string) => `remove ${title}`,
+} as const;
+
 const usersWords = {
   engine: 'the engine’s coolant',
   collector: 'the collector’s loop',

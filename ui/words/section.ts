@@ -9,7 +9,11 @@ export const sectionWords = {
   handles: 'Handles of the drawing',
   legend: 'The drawing in words',
   asAt: 'Water as at',
-  gesture: (label: string) => `move ${label.charAt(0).toLowerCase()}${label.slice(1)}`,
+  /** "more insulation, sides", "lower water line". */
+  gesture: (label: string, what: Grip['what'], more: boolean) => {
+    const verb = what === 'sheet' ? (more ? 'more' : 'less') : more ? 'raise' : 'lower';
+    return `${verb} ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
+  },
   in: 'in',
   out: 'out',
   top: 'top',

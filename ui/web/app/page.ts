@@ -59,6 +59,7 @@ export interface Page {
   /** Adds, doubles or removes a part; gives back why it cannot be done, or null. */
   changePart(asked: PartVerb): Promise<Refusal | null>;
   openPart(path: string | null): void;
+  showSheet(open: boolean): void;
   pin(): void;
   unpin(): void;
   ask(key: AnswerKey): void;
@@ -120,6 +121,7 @@ export function openPage(doors: PageDoors): Page {
     window_s: [0, secondsOf(design.scenario)],
     detail: null,
     part: null,
+    sheet: false,
     kept: null,
     readOnly: false,
   });
@@ -207,15 +209,16 @@ export function openPage(doors: PageDoors): Page {
       store.set({ typed: text === null ? others : { ...others, [path]: text } });
     },
     async changePart(asked) {
-      const { partChange } = await import('./part-verbs.ts');
+      const { gestureOf, partChange } = await import('./part-verbs.ts');
       const found = partChange(asked, store.get());
       if (found === null) return null;
       if ('no' in found) return found;
-      commit(found.edits, `${asked.verb} ${'kind' in asked ? asked.kind : asked.path}`);
-      store.set({ part: found.opens });
+      commit(found.edits, gestureOf(asked, store.get().design.scenario));
+      if (!store.get().readOnly) store.set({ part: found.opens });
       return null;
     },
     openPart: (path) => store.set({ part: path }),
+    showSheet: (open) => store.set({ sheet: open }),
     pin() {
       const { design, shown, answers } = store.get();
       if (shown) store.set({ pinned: { name: design.name, scenario: shown.scenario, shown, answers } });

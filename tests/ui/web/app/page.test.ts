@@ -308,15 +308,17 @@ describe('what designs go through', () => {
     expect(heard).toEqual([]);
   });
 
-  it('is told as refused, and changes nothing, where the design is only read', () => {
+  it('is told as refused, and changes nothing, where the design is only read', async () => {
     const { page, runs, heard, hear, get, finish } = setUpHearing();
     finish();
     hear();
     page.store.set({ readOnly: true });
     page.preview(depth('20 in'));
     page.commit(depth('20 in'), 'lower the water');
-    expect(get()).toMatchObject({ design: { scenario }, preview: null });
     expect(heard).toEqual([{ kind: 'refused', edits: depth('20 in'), gesture: 'lower the water' }]);
+    await page.changePart({ verb: 'add', kind: 'coil' });
+    expect(heard[1]).toMatchObject({ kind: 'refused', gesture: 'add a coil' });
+    expect(get()).toMatchObject({ design: { scenario }, preview: null, part: null });
     expect(runs.map(({ how }) => how)).toEqual(['full', 'estimate']);
   });
 });

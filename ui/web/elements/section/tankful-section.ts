@@ -271,9 +271,10 @@ export class TankfulSection extends LightElement {
       return;
     }
     this.held = { ...held, done: true };
+    const { label, grip, value_m } = held.handle;
     tell(this, 'commit-edits', {
       edits: this.editsOf(held),
-      gesture: sectionWords.gesture(held.handle.label),
+      gesture: sectionWords.gesture(label, grip.what, held.value_m > value_m),
     });
   }
 
@@ -293,7 +294,7 @@ export class TankfulSection extends LightElement {
 }
 
 /** Colours over the temperatures there are. */
-function scaleOf(layer_C: ArrayLike<number>): FieldScale {
+export function scaleOf(layer_C: ArrayLike<number>): FieldScale {
   const all = Array.from(layer_C);
   return {
     low: Math.min(COMFORTABLE_C, ...all),

@@ -53,7 +53,7 @@ export class TankfulShelf extends LightElement {
             </ul>
           </details>`
       }
-      <p class="shelf-notice" role="status">${this.kept?.notice?.text ?? nothing}</p>
+      <div class="kept-notice" role="status">${this.notice()}</div>
     </dialog>`;
   }
 
@@ -105,6 +105,13 @@ export class TankfulShelf extends LightElement {
     return html`<button type="button" class="plain" @click=${() => tell(this, 'keep', ask)}>
       ${text}<span class="unseen">: ${about}</span>
     </button>`;
+  }
+
+  private notice(): TemplateResult | typeof nothing {
+    const { text = '', offer } = this.kept?.notice ?? {};
+    if (text === '') return nothing;
+    return html`<p>${text}</p>
+      ${offer ? this.button(offer.text, text, offer.ask) : nothing}`;
   }
 
   private readonly onName = ({ target }: Event): void => {
