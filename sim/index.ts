@@ -1,8 +1,10 @@
 /** The public surface of the simulation: the page, the terminal and the tests come through here. */
 export type * from './answers/answer.ts';
+export { breaksAnswer } from './answers/breaks/breaks-answer.ts';
 export { bareScenario } from './answers/coil/bare-scenario.ts';
 export { chargingAnswer } from './answers/coil/charging-answer.ts';
 export { coilAnswer } from './answers/coil/coil-answer.ts';
+export { doubtsAnswer } from './answers/doubts/doubts-answer.ts';
 export { type Edit, edited } from './answers/edit.ts';
 export { estimate, estimateError, forEstimate } from './answers/estimate.ts';
 export {
@@ -28,6 +30,7 @@ export {
   type RangePoint,
   rangeAnswer,
 } from './answers/range/range.ts';
+export { seasonAnswer } from './answers/season/season-answer.ts';
 export * from './answers/section/index.ts';
 export * from './answers/sheet/index.ts';
 export { showersAnswer } from './answers/showers/showers-answer.ts';

@@ -55,7 +55,7 @@ export interface Lever {
 }
 
 export interface Answer {
-  key: 'coil' | 'charging' | 'collector' | 'showers' | 'hours' | 'store';
+  key: 'coil' | 'charging' | 'collector' | 'showers' | 'hours' | 'store' | 'doubts' | 'breaks' | 'season';
   /** Facts of the sentence by name; the first is the headline. */
   facts: Record<string, Banded>;
   headline: string;

@@ -6,6 +6,8 @@ import type { PartFigures } from '../run/parts.ts';
 import type { Result } from '../run/result.ts';
 import { Simulation } from '../run/simulation.ts';
 import { problemLine, type ReadContext, readScenario, type Scenario } from '../scenario/index.ts';
+import { COURSE_S, type Course, courseOf } from './course.ts';
+import { type Watched, watched } from './doubts/watched.ts';
 import { type Edit, edited } from './edit.ts';
 import { type LogPoints, modelled } from './fit/modelled.ts';
 import { coldOfRow, rowPlant, type ShowerRow } from './showers/row.ts';
@@ -18,6 +20,12 @@ export interface Job {
   row?: ShowerRow;
   /** Where and when an owner's log was read: what the run has there comes back too. */
   log?: LogPoints;
+  /** How often to look at the run for a picture of many [s]: what was seen comes back too. */
+  watched_s?: number;
+  /** Closely enough to say when something happened: the course of the run comes back too. */
+  course?: true;
+  /** The run ends with the day on which the store runs dry. */
+  untilDry?: true;
 }
 
 export interface JobDone {
@@ -29,6 +37,8 @@ export interface JobDone {
   cold_s?: number[];
   /** At the log's points [C], if they were asked for; null where the run has nothing there. */
   modelled_C?: (number | null)[];
+  watched?: Watched;
+  course?: Course;
   evaluations: number;
   residual_percent: number;
 }
@@ -53,19 +63,24 @@ export function* jobByDays(
     const read = readScenario(edited(scenario, job.edits), context);
     if (!read.ok) return { ok: false, problem: read.problems.map(problemLine).join('\n') };
     const whole = job.row ? rowPlant(read.plant, job.row) : read.plant;
-    // Only a log looks at the series. Sampling moves nothing in a run, but a year at five minutes costs a third of it.
-    const plant = job.log ? whole : { ...whole, run: { ...whole.run, interval_s: DAY } };
+    // Only a log, a picture and a course look at the series. Sampling moves nothing in a run, but a year at five minutes costs a
+    // third of it.
+    const interval_s = job.watched_s ?? (job.course ? COURSE_S : DAY);
+    const plant = job.log ? whole : { ...whole, run: { ...whole.run, interval_s } };
     const simulation = new Simulation(plant, job.parts, job.log?.begins_s, job.log?.begins_s);
-    while (simulation.day < plant.run.days) {
+    while (simulation.day < plant.run.days && !(job.untilDry && simulation.dry)) {
       simulation.advance(simulation.day + 1);
       yield;
     }
-    const { figures, run, ledger, series } = simulation.result();
+    const result = simulation.result();
+    const { figures, run, ledger, series } = result;
     return {
       ok: true,
       figures,
       parts: simulation.parts,
       ...(job.row ? { cold_s: coldOfRow(simulation.closedDraws, job.row) } : {}),
+      ...(job.watched_s ? { watched: watched(series, simulation.closedDraws) } : {}),
+      ...(job.course ? { course: courseOf(result) } : {}),
       ...(job.log ? { modelled_C: modelled(series, job.log.points) } : {}),
       evaluations: run.evaluations,
       residual_percent: ledger.residual_percent,

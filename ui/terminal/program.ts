@@ -2,13 +2,17 @@
 import { Command, CommanderError } from 'commander';
 import packageJson from '../../package.json' with { type: 'json' };
 import { troubleLine } from '../words/index.ts';
+import { breaksCommand } from './commands/breaks.ts';
 import { checkCommand } from './commands/check.ts';
 import { coilCommand } from './commands/coil.ts';
+import { doubtsCommand } from './commands/doubts.ts';
 import { fitCommand } from './commands/fit.ts';
 import { hoursCommand } from './commands/hours.ts';
 import { rangeCommand } from './commands/range.ts';
 import { runCommand } from './commands/run.ts';
 import { schemaCommand } from './commands/schema.ts';
+import { seasonCommand } from './commands/season.ts';
+import { sheetCommand } from './commands/sheet.ts';
 import { showersCommand } from './commands/showers.ts';
 import { storeCommand } from './commands/store.ts';
 import { sunCommand } from './commands/sun.ts';
@@ -37,7 +41,11 @@ export async function runProgram(words: readonly string[], terminal: Terminal): 
   rangeCommand(program, terminal);
   storeCommand(program, terminal);
   sunCommand(program, terminal);
+  doubtsCommand(program, terminal);
+  breaksCommand(program, terminal);
+  seasonCommand(program, terminal);
   fitCommand(program, terminal);
+  sheetCommand(program, terminal);
   schemaCommand(program, terminal);
   try {
     await program.parseAsync(words, { from: 'user' });

@@ -1,8 +1,11 @@
 /** The words of every answer, by its key. */
 import type { Answer } from '../../sim/index.ts';
+import { breaksWords } from './answer-breaks.ts';
 import { chargingWords } from './answer-charging.ts';
 import { coilWords } from './answer-coil.ts';
+import { doubtsWords } from './answer-doubts.ts';
 import { hoursWords } from './answer-hours.ts';
+import { seasonWords } from './answer-season.ts';
 import { showersWords } from './answer-showers.ts';
 import { storeAnswerWords } from './answer-store.ts';
 import { collectorWords } from './answer-sun.ts';
@@ -15,4 +18,7 @@ export const answerWords: Readonly<Record<Answer['key'], AnswerWords>> = {
   collector: collectorWords,
   hours: hoursWords,
   store: storeAnswerWords,
+  breaks: breaksWords,
+  season: seasonWords,
+  doubts: doubtsWords,
 };

@@ -1,4 +1,4 @@
-/** What each answer is called; the rest of its words is loaded when it is told. */
+/** What each answer is called, and what they stand under; the rest of their words is loaded when they are told. */
 import type { Answer } from '../../sim/index.ts';
 
 export const answerTitles: Readonly<Record<Answer['key'], string>> = {
@@ -8,4 +8,15 @@ export const answerTitles: Readonly<Record<Answer['key'], string>> = {
   collector: 'The sun over the year',
   hours: 'Hours of engine a day',
   store: 'Store and insulation',
+  breaks: 'What breaks it',
+  season: 'The season by months',
+  doubts: 'Doubts',
 };
+
+/** Headings of groups of answers; those of every day come first and need none. */
+export const answerGroupWords = {
+  everyday: '',
+  year: 'Over the year',
+  change: 'What to change',
+  unsure: 'What is not sure',
+} as const;

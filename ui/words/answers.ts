@@ -49,6 +49,8 @@ export interface ShownCurve {
   title: (answer: Answer, say: Say) => string;
   /** By the lines' names; lines without words are left out. */
   lines: Record<string, string>;
+  /** What begins at its knee, if it has one. */
+  knee?: string;
 }
 
 /** An answer in words. */
@@ -100,9 +102,22 @@ export const takenWords: Record<string, string> = {
   span_from_start: 'The engine runs once a day, from the hour at which the timetable in the file begins.',
   span_before_evening: 'The engine runs once a day and is done before the evening’s first shower.',
   coil_as_it_is: 'The collector’s coil stays as it is at every size.',
+  one_at_a_time:
+    'One thing fails at a time and all else works; local code and a licensed eye see what runs cannot.',
+  away_in_summer:
+    'Away and the loop’s pump are tried in July (January south of the equator), as the weather there is.',
+  off_in_winter: 'Engine, power and frost are tried in January (July south of the equator).',
   at_usual: 'Degrees a day are lost with nobody drawing, the engine standing and the collector dark.',
   carried_from_full:
     'Carried is the time until the first draw runs cold, by its wish, with no heat coming in.',
+  spread_evenly:
+    'Each run puts every unsure input somewhere between its ends, half of them below what the scenario has and half above, evenly spread and independent of each other. How often something came in these runs is only that.',
+  like_years: 'Each run has the weather of another like year.',
+  weather_as_it_is: 'The weather is the file’s own in every run.',
+  others_held: 'What nobody marked and what comes without a band stays as it is, and nothing breaks.',
+  each_alone: 'What an input does by itself is two runs, at its ends, with all else as the scenario has it.',
+  found_as_taken:
+    'A measurement is taken to find what the scenario has now; what it leaves unsure comes from cheap probes, a bucket and a tape.',
   heat_up_from_fresh: 'Heating up runs the engine without a pause and nobody draws.',
 };
 

@@ -13,6 +13,8 @@ export const monthNames = [
   'Nov',
   'Dec',
 ];
+/** Monday first. */
+export const weekdayNames = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 const monthLengths_days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /** "Jan 9" for day 8; days past 31 December go on into the next year. */
@@ -33,4 +35,11 @@ export function momentWords(firstDay: number, time_s: number): string {
   const clock = ((minutes % 1440) + 1440) % 1440;
   const two = (part: number) => String(part).padStart(2, '0');
   return `${dateWords(firstDay + Math.floor(minutes / 1440))}, ${two(Math.floor(clock / 60))}:${two(clock % 60)}`;
+}
+
+const dayFormat = new Intl.DateTimeFormat('en-US', { dateStyle: 'long' });
+
+/** `November 29, 2026` for a day of the calendar, where the reader is. */
+export function dayText(day: Date): string {
+  return dayFormat.format(day);
 }

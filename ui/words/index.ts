@@ -1,12 +1,16 @@
 /** Words on screen and on paper: one catalogue for page, print and terminal. */
+export * from './answer-breaks.ts';
 export * from './answer-charging.ts';
 export * from './answer-coil.ts';
+export * from './answer-doubts.ts';
 export * from './answer-hours.ts';
 export * from './answer-list.ts';
+export * from './answer-season.ts';
 export * from './answer-showers.ts';
 export * from './answer-store.ts';
 export * from './answer-sun.ts';
 export * from './answer-titles.ts';
+export * from './answer-view.ts';
 export * from './answers.ts';
 export * from './both.ts';
 export * from './caution-titles.ts';

@@ -10,7 +10,7 @@ import {
   type NamedTube,
   readEntry,
 } from '../../sim/index.ts';
-import { dateWords, monthNames } from './dates.ts';
+import { dateWords, monthNames, weekdayNames } from './dates.ts';
 import { quantityText, systemOf, type Units } from './units.ts';
 
 export const cardWords = {
@@ -99,8 +99,6 @@ export function sentenceCase(text: string): string {
 export function itemLabel(label: string, index: number, count: readonly [number, number]): string {
   return count[0] === 12 && count[1] === 12 ? monthNames[index] : `${sentenceCase(label)} ${index + 1}`;
 }
-
-const weekdayNames = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 
 /** What a typed text was understood as, in both systems; null where it says no more than was typed. */
 export function understoodText(field: EntryField, text: string, units: Units): string | null {

@@ -10,7 +10,7 @@ import { type OnProgress, Sweep } from '../sweep.ts';
 import { deviationsAt, type FitInput, fitInputs, valueAt } from './inputs.ts';
 import { information, inverse, type LeastSquares, type Solution, slopesAt, solve } from './least-squares.ts';
 import { celsius, logEdits } from './log-edits.ts';
-import { alikeness, driftOf, rms } from './misfit.ts';
+import { alikeness, driftOf, READING_DOUBT_K, rms } from './misfit.ts';
 import { type Log, readLog } from './read-log.ts';
 import { type Start, startOf } from './start.ts';
 
@@ -63,8 +63,7 @@ export interface FitAnswer {
 /** Less than this of a prior's band left counts as told. */
 const TOLD = 0.7;
 const TOGETHER = 0.9;
-/** Doubt of one reading before the misfit is known, and the least it is taken to be [K]. */
-const FIRST_DOUBT_K = 0.25;
+/** The least that the doubt of a reading is taken to be [K]. */
 const LEAST_DOUBT_K = 0.05;
 /** Cheap digital probes: half a kelvin nine times in ten [K]. */
 const OFFSET_K = 0.3;
@@ -87,10 +86,10 @@ export async function fitAnswer(question: FitQuestion): Promise<FitAnswer> {
   const inputs = await felt(all, trials, sweep);
   const unknowns = inputs.length + trials.others;
   const zero = new Array<number>(unknowns).fill(0);
-  const first = await solve(trials.problem(inputs, sweep, FIRST_DOUBT_K), zero);
+  const first = await solve(trials.problem(inputs, sweep, READING_DOUBT_K), zero);
   if (!first) throw failed(sweep);
   // How far the readings stray, and how much neighbours stray alike, says what one of them is worth.
-  const errors_K = first.residuals.map((r) => r * FIRST_DOUBT_K);
+  const errors_K = first.residuals.map((r) => r * READING_DOUBT_K);
   const doubt_K = Math.max(LEAST_DOUBT_K, rms(errors_K)) * alikeness(errors_K, trials.readings);
   const problem = trials.problem(inputs, sweep, doubt_K);
   const solution = await solve(problem, first.u);

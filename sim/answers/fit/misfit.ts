@@ -1,6 +1,9 @@
 /** What is left between readings and run: how large, how much of it hangs together, which probe wanders. */
 import type { Reading } from './read-log.ts';
 
+/** Doubt of one reading of a cheap probe before a log has shown its own [K]. */
+export const READING_DOUBT_K = 0.25;
+
 /** Root of the mean square. */
 export function rms(values: readonly number[]): number {
   return Math.sqrt(values.reduce((sum, each) => sum + each * each, 0) / Math.max(1, values.length));

@@ -60,7 +60,7 @@ export function fluid<P extends Presence>(label: string, usual: string, presence
     {
       kind: choice('liquid', ['water', 'propylene glycol', 'ethylene glycol'], required),
       share: quantity('share of glycol', 'share', [0, 1], '50 %', derived(usual, 'D', 'the usual mix'), {
-        band: ['30 %', '60 %'],
+        band: ['30 %', '55 %'],
         measure: 'A glycol refractometer or float tester gives it from a few drops.',
       }),
       share_by: choice(

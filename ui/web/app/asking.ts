@@ -4,7 +4,17 @@ import type { Heard, Pool, UnderWay } from '../worker/pool.ts';
 import type { AnswerKey, AnswerState, Answers, PageState, RangeSpec, RangeState } from './page-state.ts';
 import type { Store } from './store.ts';
 
-export const answerKeys = ['showers', 'coil', 'charging', 'collector', 'hours', 'store'] as const;
+export const answerKeys = [
+  'showers',
+  'coil',
+  'charging',
+  'collector',
+  'hours',
+  'store',
+  'breaks',
+  'season',
+  'doubts',
+] as const;
 
 /** Quick enough to be worked out unasked, after each run of a new design. */
 const unasked: readonly AnswerKey[] = ['coil', 'charging', 'showers'];
@@ -24,6 +34,9 @@ export function canAsk(key: AnswerKey, { taps, engine, collector }: SectionFacts
     case 'collector':
       return collector !== null;
     case 'store':
+    case 'breaks':
+    case 'season':
+    case 'doubts':
       return true;
   }
 }

@@ -1,15 +1,18 @@
 /** Which question is answered by what. */
 import {
   type Answer,
+  breaksAnswer,
   chargingAnswer,
   coilAnswer,
   collectorAnswer,
   type DoJobs,
+  doubtsAnswer,
   hoursAnswer,
   type RangeAnswer,
   type ReadContext,
   rangeAnswer,
   type Scenario,
+  seasonAnswer,
   showersAnswer,
   storeAnswer,
 } from '../../../sim/index.ts';
@@ -40,5 +43,11 @@ export async function answerTo(question: AskQuestion, means: Means): Promise<Ans
       return collectorAnswer(means);
     case 'store':
       return storeAnswer(means);
+    case 'breaks':
+      return breaksAnswer(means);
+    case 'season':
+      return seasonAnswer(means);
+    case 'doubts':
+      return doubtsAnswer(means);
   }
 }
