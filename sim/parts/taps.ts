@@ -28,6 +28,8 @@ const ELBOWS = 8;
 
 /** Marches to find the coil's flow from nothing, at a restart; afterwards one, from the flow and by the law found there. */
 const ROUNDS_AT_RESTART = 5;
+/** Shares through the coil this close lose the same pressure, to 2 %. */
+const SAME_SHARE = 0.01;
 /** Two flows this close, as a share of the most, are the same. */
 const SAME_FLOW = 2e-4;
 
@@ -57,6 +59,8 @@ export class Taps {
   /** Flow in the hot pipe at the last evaluation, and through the coil at the last restart [kg/s]. */
   #pipe_kg_s = 0;
   #guess_kg_s = 0;
+  /** Share of the water that passed the coil when taps were last turned: the next draw is likely to be much the same. */
+  #share = 0.7;
   readonly #law: OutletLaw = { outlet_C: 0, at_kg_s: 1, best_C: 0, cold_C: 0, units: 0, power: 0 };
 
   constructor(
@@ -269,9 +273,9 @@ export class Taps {
     const density = lookUp(this.#water.density, 40);
     const cold_C = this.#supply.cold_C(t, y);
     const draws = this.open.map((o) => o.draw);
-    let share = 0.7;
     this.#law.power = UNITS_EXPONENT;
     for (let pass = 0; pass < 2; pass++) {
+      const share = this.#share;
       const crossing = this.#supply.crossing(draws, (flow) => this.#lossTo(flow, share, cold_C));
       this.pressure_Pa = crossing.pressure_Pa;
       this.#line.wishes = draws
@@ -284,7 +288,8 @@ export class Taps {
       const total = this.#line.mixed_kg_s;
       if (total <= 0) break;
       this.#guess_kg_s = this.#coilFlow(y, cold_C, room, ROUNDS_AT_RESTART);
-      share = Math.min(1, this.#guess_kg_s / total);
+      this.#share = Math.min(1, this.#guess_kg_s / total);
+      if (Math.abs(this.#share - share) < SAME_SHARE) break;
     }
   }
 
