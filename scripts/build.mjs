@@ -1,6 +1,6 @@
 /**
- * Builds the page (dist/web) or the terminal program (dist/tankful.mjs) when what is there is older than its
- * sources. `node scripts/build.mjs [page|terminal] [--force]`; without a name, both.
+ * Builds the page (dist/web), the page in one file (dist/tankful.html) or the terminal program (dist/tankful.mjs) when
+ * what is there is older than its sources. `node scripts/build.mjs [page|single|terminal] [--force]`; without a name, all.
  */
 import {
   existsSync,
@@ -23,6 +23,7 @@ export const root = fileURLToPath(new URL('..', import.meta.url));
  */
 const targets = {
   page: {
+    called: 'page',
     made: 'dist/web/index.html',
     replaces: 'dist/web',
     builds: '.',
@@ -42,7 +43,29 @@ const targets = {
       'tsconfig.json',
     ],
   },
+  single: {
+    called: 'page in one file',
+    made: 'dist/tankful.html',
+    replaces: 'dist/tankful.html',
+    builds: 'index.html',
+    root: 'ui/web',
+    config: 'vite.single.config.ts',
+    sources: [
+      'sim',
+      'scenarios',
+      'ui/words',
+      'ui/web',
+      'scripts/built-in.mjs',
+      'scripts/one-build.mjs',
+      'scripts/policy.mjs',
+      'scripts/single-file.mjs',
+      'vite.single.config.ts',
+      'package-lock.json',
+      'tsconfig.json',
+    ],
+  },
   terminal: {
+    called: 'terminal program',
     made: 'dist/tankful.mjs',
     replaces: 'dist/tankful.mjs',
     builds: 'tankful.mjs',
@@ -92,7 +115,7 @@ function newestChange(path) {
  */
 export async function ensureBuilt(name, { force = false } = {}) {
   if (!force && !isStale(name)) return;
-  process.stderr.write(`Building the ${name === 'page' ? 'page' : 'terminal program'} ...\n`);
+  process.stderr.write(`Building the ${targets[name].called} ...\n`);
   const { build } = await import('vite');
   const startedAt = new Date();
   mkdirSync(join(root, 'dist'), { recursive: true });
@@ -138,9 +161,9 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const names = words.filter((word) => !word.startsWith('--'));
   const unknown = names.filter((name) => !(name in targets));
   if (unknown.length > 0) {
-    process.stderr.write(`build - expected page or terminal - got ${unknown.join(', ')}.\n`);
+    process.stderr.write(`build - expected page, single or terminal - got ${unknown.join(', ')}.\n`);
     process.exit(2);
   }
-  const chosen = /** @type {Target[]} */ (names.length > 0 ? names : ['page', 'terminal']);
+  const chosen = /** @type {Target[]} */ (names.length > 0 ? names : Object.keys(targets));
   for (const name of chosen) await ensureBuilt(name, { force: words.includes('--force') });
 }

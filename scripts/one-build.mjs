@@ -5,7 +5,7 @@
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 
-const worker = fileURLToPath(new URL('../ui/web/worker/simulate.ts', import.meta.url));
+export const worker = fileURLToPath(new URL('../ui/web/worker/simulate.ts', import.meta.url));
 /** As it stands in ui/web/main.ts, where a development server understands it too. */
 const asWritten = "new URL('./worker/simulate.ts', import.meta.url)";
 
@@ -101,9 +101,10 @@ async function modulesOfPage(root) {
 }
 
 /**
+ * The page's code with another address of its worker.
  * @param {string} code
  * @param {string} address
  */
-function withWorkerAt(code, address) {
-  return code.includes(asWritten) ? { code: code.replace(asWritten, address), map: null } : null;
+export function withWorkerAt(code, address) {
+  return code.includes(asWritten) ? { code: code.replace(asWritten, () => address), map: null } : null;
 }

@@ -1,6 +1,6 @@
 /**
  * What a browser may do for the page: nothing but run, draw and fetch what came with it. The built page carries the
- * policy itself (`contentMeta`); a server sends it too, with what only a server can say (`headers`).
+ * policy itself (`policyTag`); a server sends it too, with what only a server can say (`headers`).
  */
 
 /** Where things may come from. Pictures made in the page, to be saved, pass through `blob:` and `data:`. */
@@ -41,7 +41,29 @@ export const headers = {
 };
 
 /**
- * The part of a build that writes the policy into the page, first of all that stands there. Not while developing: a
+ * The page in one file fetches nothing: its one script and its one style are let in by their hashes (SHA-256 in
+ * base 64), and the workers, whose code is part of the script, by addresses that only a script can make.
+ * @param {string} script
+ * @param {string} style
+ */
+export function policyOfSingleFile(script, style) {
+  const { 'connect-src': _, 'manifest-src': __, ...others } = served;
+  return written({
+    ...others,
+    'script-src': `'sha256-${script}'`,
+    'style-src': `'sha256-${style}'`,
+    'img-src': 'blob: data:',
+    'worker-src': 'blob:',
+  });
+}
+
+/** @param {string} policy */
+export function policyTag(policy) {
+  return `<meta http-equiv="Content-Security-Policy" content="${policy}" />`;
+}
+
+/**
+ * The part of a build that writes the policy into the page, before all that it speaks of. Not while developing: a
  * development server adds scripts of its own.
  * @returns {import('vite').Plugin}
  */
@@ -49,9 +71,6 @@ export function policyInPage() {
   return {
     name: 'policy-in-page',
     apply: 'build',
-    transformIndexHtml: () => [
-      { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: written(served) } },
-      { tag: 'meta', attrs: { name: 'referrer', content: 'no-referrer' } },
-    ],
+    transformIndexHtml: (html) => html.replace('<head>', `<head>\n    ${policyTag(written(served))}`),
   };
 }

@@ -19,6 +19,7 @@ single('lint and format', ['node_modules/@biomejs/biome/bin/biome', 'check', '--
 single('dead code', ['node_modules/knip/bin/knip.js', '--no-progress']);
 single('terminal program builds', ['scripts/build.mjs', 'terminal', '--force']);
 single('page builds', ['scripts/build.mjs', 'page', '--force']);
+single('page in one file builds', ['scripts/build.mjs', 'single', '--force']);
 vitest('unit');
 vitest('browser');
 process.stdout.write(`\n${passed} passed, ${failed} failed\n`);

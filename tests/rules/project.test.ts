@@ -9,7 +9,8 @@ describe('the top of the tree', () => {
     const expected = [
       ...['.ci', '.gitignore', 'DEVELOPERS.md', 'LICENSE', 'README.md', 'biome.json', 'knip.json'],
       ...['package-lock.json', 'package.json', 'scenarios', 'scripts', 'sim', 'tests', 'tsconfig.json', 'ui'],
-      ...['vite.config.ts', 'vite.terminal.config.ts', 'vitest.config.ts', 'vitest.slow.config.ts'],
+      ...['vite.config.ts', 'vite.single.config.ts', 'vite.terminal.config.ts'],
+      ...['vitest.config.ts', 'vitest.slow.config.ts'],
     ];
     const unlisted = ['.git', 'node_modules', 'dist', '.cache'];
     const found = readdirSync(root).filter((name) => !unlisted.includes(name) && !name.endsWith('.log'));

@@ -12,7 +12,7 @@ describe('a script', () => {
   it('refuses to build what it does not know', () => {
     const { status, stderr } = run('scripts/build.mjs', ['pgae']);
     expect(status).toBe(2);
-    expect(stderr).toBe('build - expected page or terminal - got pgae.\n');
+    expect(stderr).toBe('build - expected page, single or terminal - got pgae.\n');
   });
 
   it('names the Chromium that CHROMIUM_PATH misses', () => {
