@@ -6,6 +6,9 @@ import { type HeatKey, heatStreams, heatValues, layerAt } from './days-data.ts';
 export interface DaysRow {
   /** End of the row's interval, hour or day. */
   time_s: number;
+  /** Samples that the row is made of; temperatures are those of the last. */
+  first: number;
+  last: number;
   top_C: number;
   middle_C: number;
   bottom_C: number;
@@ -22,10 +25,15 @@ export interface DaysRow {
 /** More rows than this nobody reads. */
 const most = 200;
 
-export function daysTable(series: Series, { from_s, to_s }: TimeSpan): { step_s: number; rows: DaysRow[] } {
+/** Hours or days where samples are more than `rowsAtMost`. */
+export function daysTable(
+  series: Series,
+  { from_s, to_s }: TimeSpan,
+  rowsAtMost = most,
+): { step_s: number; rows: DaysRow[] } {
   const { time_s, interval_s } = series;
   const steps = [interval_s, 3600, 86_400].filter((step) => step >= interval_s);
-  const step_s = steps.find((step) => (to_s - from_s) / step <= most) ?? steps[steps.length - 1];
+  const step_s = steps.find((step) => (to_s - from_s) / step <= rowsAtMost) ?? steps[steps.length - 1];
   const rows: DaysRow[] = [];
   // A sample at the start of the window, or of the run, closes an interval that is not in it.
   let first = time_s.findIndex((at_s) => at_s > from_s);
@@ -53,6 +61,8 @@ function rowOf(series: Series, first: number, next: number): DaysRow {
     channels.outlet_C?.slice(first, next).filter((value) => value > Number.NEGATIVE_INFINITY) ?? [];
   return {
     time_s: series.time_s[last],
+    first,
+    last,
     top_C: layerAt(series, 1, last),
     middle_C: layerAt(series, 0.5, last),
     bottom_C: layerAt(series, 0, last),

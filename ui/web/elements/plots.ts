@@ -17,6 +17,7 @@ import { type LinesData, linesChart, showsBands } from '../charts/lines-chart.ts
 import type { Palette } from '../charts/palette.ts';
 import { row_px, rowsChart } from '../charts/rows-chart.ts';
 import { drawn } from './drawn.ts';
+import { saveButton } from './files/files-at-hand.ts';
 import { swatch } from './swatch.ts';
 
 /** What the panels are drawn from, beside the data. */
@@ -177,7 +178,7 @@ function figure(key: PanelKey, panel: DrawnPanel, frame: Frame, cursor_px: numbe
   const { title, height, drawing, sentence, keys } = panel;
   const inView = cursor_px >= frame.left && cursor_px <= frame.width - frame.right;
   return html`<figure class="plot">
-    <figcaption><span class="title">${title}</span>${keys}</figcaption>
+    <figcaption><span class="title">${title}</span>${keys}${saveButton(key, title)}</figcaption>
     <div
       class="stage"
       data-panel=${key}

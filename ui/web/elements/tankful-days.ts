@@ -47,7 +47,7 @@ export class TankfulDays extends LightElement {
   @state() private announcement = '';
   @state() private chosen: Partial<Record<PanelKey, string>> = {};
 
-  private data!: DaysData;
+  data!: DaysData;
   private drawn: DrawnPlots | null = null;
   private strip = '';
   private painted: DrawnPlots['pixels'] = null;
@@ -215,7 +215,7 @@ export class TankfulDays extends LightElement {
     return { from_s: 0, to_s: (ofDays ?? result.days) * 86_400 };
   }
 
-  private get window(): TimeSpan {
+  get window(): TimeSpan {
     const [from_s, to_s] = this.window_s ?? [0, Number.POSITIVE_INFINITY];
     return within({ from_s, to_s }, this.whole);
   }

@@ -1,12 +1,15 @@
 /** Where the heat goes: a drawing of its flows over the span shown in Days, or the whole run, and the same as a table. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { bothEnergies, heatWords, type Units } from '../../words/index.ts';
+import { bothEnergies, chartWords, heatWords, type Units } from '../../words/index.ts';
 import type { DaysShown } from '../app/days-data.ts';
+import { heatSheet } from '../app/files/heat-sheet.ts';
 import { type HeatBalance, type HeatFlow, type HeatPlace, heatBalance } from '../app/heat-flows.ts';
 import { momentTitle } from '../app/moments.ts';
 import { flowsChart } from '../charts/flows-chart.ts';
 import { drawn } from './drawn.ts';
+import { saveButton } from './files/files-at-hand.ts';
+import { pictureOf, type Savable } from './files/savable.ts';
 import { heatTable, leastShare } from './heat-table.ts';
 import { LightElement } from './light-element.ts';
 
@@ -70,10 +73,7 @@ export class TankfulHeat extends LightElement {
   }
 
   override render(): TemplateResult {
-    const { result } = this.shown;
-    const end_s = result.days * 86_400;
-    const [from_s, to_s] = (!this.whole && this.window_s) || [0, end_s];
-    const balance = heatBalance(result.series, { from_s, to_s });
+    const { balance, from_s, to_s, end_s } = this.balance();
     const zoomed = this.window_s !== null && this.window_s[1] - this.window_s[0] < end_s;
     return html`
       <section class="panel heat-flows" aria-labelledby="heat-title">
@@ -81,9 +81,28 @@ export class TankfulHeat extends LightElement {
         ${zoomed ? this.spans() : nothing}
         <p class="days-window">${momentTitle(this.shown, from_s)} – ${momentTitle(this.shown, to_s)}</p>
         <div class="flows">${this.width > 0 ? this.drawing(balance) : nothing}</div>
+        ${balance.spent_J > 0 ? saveButton('heat', heatWords.title) : nothing}
         ${balance.spent_J > 0 ? heatTable(balance, this.units) : html`<p>${heatWords.nothing}</p>`}
       </section>
     `;
+  }
+
+  private balance() {
+    const { result } = this.shown;
+    const end_s = result.days * 86_400;
+    const [from_s, to_s] = (!this.whole && this.window_s) || [0, end_s];
+    return { balance: heatBalance(result.series, { from_s, to_s }), from_s, to_s, end_s };
+  }
+
+  savable(): Savable {
+    const { balance, from_s, to_s } = this.balance();
+    const svg = this.box.querySelector('svg');
+    return {
+      title: heatWords.title,
+      about: `${this.shown.result.name}, ${momentTitle(this.shown, from_s)} – ${momentTitle(this.shown, to_s)}`,
+      sheets: [{ words: chartWords.csv, sheet: () => heatSheet(balance, this.units, leastShare) }],
+      picture: svg && (() => pictureOf(svg)),
+    };
   }
 
   private spans(): TemplateResult {

@@ -4,10 +4,9 @@
  */
 import { type Problem, parseJsonText } from '../../../../sim/index.ts';
 import { linkWords } from '../../../words/index.ts';
+import { linkMark } from './link-mark.ts';
 import { linkNames } from './link-names.ts';
 
-/** What a fragment with a design begins with; then the form's number. */
-export const linkMark = '#d=';
 const form = '1';
 
 /** More than this is not inflated [bytes]: no design is as long, and a few bytes may claim to be gigabytes. */

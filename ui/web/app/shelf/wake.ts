@@ -1,5 +1,6 @@
 /** Wakes the shelf once the page stands: what the person has begun meanwhile goes on, else the last design opens. */
 import { shelfWords } from '../../../words/index.ts';
+import { linkMark } from '../files/link-mark.ts';
 import { createHolds } from './design-holds.ts';
 import { createKeeper, type KeeperDoors } from './keeper.ts';
 import { openShelf } from './shelf-db.ts';
@@ -65,6 +66,8 @@ export function wakeInBrowser(page: KeeperDoors['page']): Promise<void> {
     },
     now: () => Date.now(),
     newId: () => `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 12)}`,
-    busy: () => document.activeElement !== null && document.activeElement !== document.body,
+    busy: () =>
+      (document.activeElement !== null && document.activeElement !== document.body) ||
+      location.hash.startsWith(linkMark),
   });
 }

@@ -10,6 +10,7 @@ import type { SectionHandle } from '../../charts/section/handles.ts';
 import { type SectionDrawing, sectionDrawing } from '../../charts/section/section-drawing.ts';
 import { valueAfterKey, valueAfterPull } from '../../charts/section/steps.ts';
 import { drawn } from '../drawn.ts';
+import { saveButton } from '../files/files-at-hand.ts';
 import { LightElement } from '../light-element.ts';
 import { type HeldGrip, nearest, underHand } from './held-grip.ts';
 import { handleView, legendView } from './section-views.ts';
@@ -123,6 +124,7 @@ export class TankfulSection extends LightElement {
           }
         </div>
         <p id="section-hint" class="help">${sectionWords.hint}</p>
+        ${drawing ? saveButton('section', sectionWords.title) : nothing}
         ${drawing ? legendView(drawing.legend, !isNarrow(width)) : nothing}
       </section>
     `;

@@ -82,7 +82,7 @@ export class TankfulKept extends LightElement {
 
   private readonly saveToFile = async (): Promise<void> => {
     const { saveToFile } = await import('../../app/files/save-to-file.ts');
-    saveToFile(this.design);
+    await saveToFile(this.design);
   };
 
   private readonly openShelf = async (): Promise<void> => {

@@ -1,0 +1,136 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { root } from '../../scripts/build.mjs';
+import { readScenario } from '../../sim/index.ts';
+import { plainTable } from '../sim/parts/weather/files.ts';
+import { violations } from './support/axe.ts';
+import { visit } from './support/visit.ts';
+
+const boat = readFileSync(join(root, 'scenarios/boat.json'), 'utf8');
+const json = (text: string, name = 'boat.json') => ({
+  name,
+  mimeType: 'application/json',
+  buffer: Buffer.from(text),
+});
+const csv = (text: string, name = 'valley.csv') => ({
+  name,
+  mimeType: 'text/csv',
+  buffer: Buffer.from(text),
+});
+
+/** A year of hourly weather that freezes the place solid. */
+function frozenYear(): string {
+  const read = readScenario(JSON.parse(boat));
+  if (!read.ok) throw new Error('expected the boat to be sound');
+  return plainTable({ ...read.plant.weather, air_C: new Float64Array(8760).fill(-20) }).join('\n');
+}
+
+async function open(options: Parameters<typeof visit>[0] = {}) {
+  const visited = await visit(options);
+  const { page } = visited;
+  await page.waitForSelector('.readout .moment');
+  const told = (words: string | RegExp) =>
+    page.getByRole('status').filter({ hasText: words }).first().waitFor();
+  const choose = (...files: ReturnType<typeof json>[]) => page.setInputFiles('input[data-file=open]', files);
+  return { ...visited, told, choose };
+}
+
+const shown = (page: Page, words: string) =>
+  page.waitForFunction((wanted) => document.querySelector('.shown')?.textContent?.includes(wanted), words);
+
+/** Lets go of files over the page, as a hand would. */
+async function drop(page: Page, files: ReturnType<typeof json>[]): Promise<void> {
+  const data = await page.evaluateHandle(
+    (all) => {
+      const transfer = new DataTransfer();
+      for (const { name, mimeType, text } of all)
+        transfer.items.add(new File([text], name, { type: mimeType }));
+      return transfer;
+    },
+    files.map(({ buffer, ...file }) => ({ ...file, text: buffer.toString('utf8') })),
+  );
+  for (const type of ['dragenter', 'dragover', 'drop']) {
+    await page.dispatchEvent('main', type, { dataTransfer: data });
+  }
+}
+
+describe('a file that is opened', () => {
+  it('becomes a new design, by keyboard alone, beside the one before', async () => {
+    const { page, told, choose, errors } = await open();
+    const button = page.locator('input[data-file=open]');
+    await button.focus();
+    const chooser = page.waitForEvent('filechooser');
+    await page.keyboard.press('Enter');
+    await (await chooser).setFiles([json(boat)]);
+    await told('boat.json is open as a new design.');
+    await shown(page, JSON.parse(boat).name);
+    await choose(json(boat.replace('"run"', '"ran"'), 'typo.json'));
+    await told(/typo\.json is open as a new design.*cannot be run yet/);
+    expect(await page.innerText('.troubles')).toContain('did you mean "run"');
+    expect(errors).toEqual([]);
+  });
+
+  it.each([
+    ['cut.json', boat.slice(0, 300), /cut\.json: line \d+, column \d+ - expected/],
+    ['newer.json', '{ "format": "tankful", "version": 9 }', /newer\.json: version - .*left as it is/],
+    ['letter.txt', 'Dear friend,', /letter\.txt - expected a design.*"Dear friend,"/],
+    ['empty.json', '', /empty\.json - .*an empty file/],
+  ])('is refused where it is none: %s', async (name, text, words) => {
+    const { page, told, choose } = await open();
+    const before = await page.innerText('.shown');
+    await choose(json(text, name));
+    await told(`${name} was not opened. Nothing on the page has changed.`);
+    expect(await page.innerText('.file-notices')).toMatch(words);
+    expect(await page.innerText('.shown')).toBe(before);
+    expect(await violations(page)).toEqual([]);
+  });
+});
+
+describe('files that are dropped', () => {
+  it('are a design and its weather, which every worker has', async () => {
+    const { page, told, errors } = await open();
+    const scenario = { ...JSON.parse(boat), weather: { kind: 'file', file: 'valley.csv' }, run: { days: 2 } };
+    await drop(page, [csv(frozenYear()), json(JSON.stringify(scenario))]);
+    await told('boat.json is open as a new design.');
+    await shown(page, '2 days');
+    await page.waitForFunction(
+      () => /−4\.?0? °F|-4\.?0? °F|−20|−4 °F/.test(document.querySelector('.readout')?.textContent ?? ''),
+      null,
+      { timeout: 20_000 },
+    );
+    expect(await page.innerText('.troubles')).toBe('');
+    expect(errors).toEqual([]);
+  });
+
+  it('are a log, which waits to be held against the run', async () => {
+    const { page, told } = await open();
+    await drop(page, [csv('time,top (F)\n2027-01-09 21:00,140\n', 'log.csv')]);
+    await told('log.csv is a log of a store.');
+    const log = await page.evaluate(
+      () =>
+        (
+          document.querySelector('tankful-page') as unknown as {
+            page: { store: { get(): { log: unknown } } };
+          }
+        ).page.store.get().log,
+    );
+    expect(log).toEqual({ name: 'log.csv', text: 'time,top (F)\n2027-01-09 21:00,140\n' });
+  });
+});
+
+describe('a weather file that is named and not at hand', () => {
+  it('is told of, with two ways out', async () => {
+    const { page, told, choose } = await open();
+    const scenario = { ...JSON.parse(boat), weather: { kind: 'file', file: 'valley.csv' } };
+    await choose(json(JSON.stringify(scenario)));
+    await told(/cannot be run yet/);
+    await page.waitForSelector('.missing-file');
+    expect(await page.innerText('.missing-file')).toContain('takes its weather from valley.csv');
+    await page.setInputFiles('.missing-file input', [csv(frozenYear(), 'another name.csv')]);
+    await told('The weather of this design now comes from another name.csv.');
+    await page.waitForSelector('.missing-file', { state: 'detached' });
+    await shown(page, JSON.parse(boat).name);
+  });
+});
