@@ -20,12 +20,12 @@ export function problemLine({ path, expected, got, fix }: Problem): string {
   return `${path || 'the file'} - expected ${expected} - got ${got} - ${fix}`;
 }
 
-/** `coils[0].tube.size` from its steps; a key that is no plain word is quoted. */
+/** `coils[0].tube.size` from its steps; a key that is no plain word, or longer than any there is, is quoted and cut. */
 export function pathText(steps: readonly PropertyKey[]): string {
   let text = '';
   for (const step of steps) {
     if (typeof step === 'number') text += `[${step}]`;
-    else if (/^[A-Za-z_]\w*$/.test(String(step))) text += (text && '.') + String(step);
+    else if (/^[A-Za-z_]\w{0,59}$/.test(String(step))) text += (text && '.') + String(step);
     else text += `[${quote(String(step))}]`;
   }
   return text;
