@@ -16,6 +16,7 @@ export {
 export { whatTable } from './answers/fit/what-table.ts';
 export { hoursAnswer } from './answers/hours/hours-answer.ts';
 export { type DoJobs, doHere, doJob, type Job, type JobResult, jobByDays } from './answers/job.ts';
+export { nextAnswer } from './answers/next/next-answer.ts';
 export {
   ADDABLE,
   type Addable,

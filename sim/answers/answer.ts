@@ -55,7 +55,17 @@ export interface Lever {
 }
 
 export interface Answer {
-  key: 'coil' | 'charging' | 'collector' | 'showers' | 'hours' | 'store' | 'doubts' | 'breaks' | 'season';
+  key:
+    | 'coil'
+    | 'charging'
+    | 'collector'
+    | 'showers'
+    | 'hours'
+    | 'store'
+    | 'doubts'
+    | 'next'
+    | 'breaks'
+    | 'season';
   /** Facts of the sentence by name; the first is the headline. */
   facts: Record<string, Banded>;
   headline: string;

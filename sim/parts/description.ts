@@ -253,6 +253,8 @@ export interface Prices {
   /** Holds in place of the price by area where the collector is counted in tubes; null: it does not. */
   collector_per_tube: number | null;
   mixing_valve_each: number;
+  check_valve_each: number;
+  lid_seal_per_m: number;
   /** By the fuel's name. */
   fuel_per_litre: { diesel: number; gasoline: number; propane: number };
 }

@@ -8,6 +8,7 @@ import { coilCommand } from './commands/coil.ts';
 import { doubtsCommand } from './commands/doubts.ts';
 import { fitCommand } from './commands/fit.ts';
 import { hoursCommand } from './commands/hours.ts';
+import { nextCommand } from './commands/next.ts';
 import { rangeCommand } from './commands/range.ts';
 import { runCommand } from './commands/run.ts';
 import { schemaCommand } from './commands/schema.ts';
@@ -42,6 +43,7 @@ export async function runProgram(words: readonly string[], terminal: Terminal): 
   storeCommand(program, terminal);
   sunCommand(program, terminal);
   doubtsCommand(program, terminal);
+  nextCommand(program, terminal);
   breaksCommand(program, terminal);
   seasonCommand(program, terminal);
   fitCommand(program, terminal);

@@ -6,6 +6,7 @@ import { coilWords } from './answer-coil.ts';
 import { doubtsWords } from './answer-doubts.ts';
 import { hoursWords } from './answer-hours.ts';
 import { seasonWords } from './answer-season.ts';
+import { nextWords } from './answer-next.ts';
 import { showersWords } from './answer-showers.ts';
 import { storeAnswerWords } from './answer-store.ts';
 import { collectorWords } from './answer-sun.ts';
@@ -21,4 +22,5 @@ export const answerWords: Readonly<Record<Answer['key'], AnswerWords>> = {
   breaks: breaksWords,
   season: seasonWords,
   doubts: doubtsWords,
+  next: nextWords,
 };

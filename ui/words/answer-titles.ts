@@ -11,6 +11,7 @@ export const answerTitles: Readonly<Record<Answer['key'], string>> = {
   breaks: 'What breaks it',
   season: 'The season by months',
   doubts: 'Doubts',
+  next: 'The next dollar',
 };
 
 /** Headings of groups of answers; those of every day come first and need none. */

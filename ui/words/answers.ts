@@ -118,6 +118,13 @@ export const takenWords: Record<string, string> = {
   each_alone: 'What an input does by itself is two runs, at its ends, with all else as the scenario has it.',
   found_as_taken:
     'A measurement is taken to find what the scenario has now; what it leaves unsure comes from cheap probes, a bucket and a tape.',
+  each_change_alone: 'Each change is tried by itself, as a run of the same days.',
+  year_as_these_days: 'A year’s fuel is that of these days gone on with.',
+  gain_over_few_runs:
+    'A gain is the mean of six runs of each design, one as it stands and five with everything unsure varied alike in both; it reaches from the least of them to the most.',
+  first_year_money:
+    'Gain for the money counts what a change costs once and the fuel it takes more in the first year.',
+  less_charging: 'An hour of engine less is an hour less of charging too.',
   heat_up_from_fresh: 'Heating up runs the engine without a pause and nobody draws.',
 };
 

@@ -5,6 +5,7 @@ export * from './answer-coil.ts';
 export * from './answer-doubts.ts';
 export * from './answer-hours.ts';
 export * from './answer-list.ts';
+export * from './answer-next.ts';
 export * from './answer-season.ts';
 export * from './answer-showers.ts';
 export * from './answer-store.ts';

@@ -4,7 +4,6 @@
  * once more.
  */
 
-import { spaceFilling } from '../../numerics/random.ts';
 import type { PlantDescription } from '../../parts/description.ts';
 import type { Answer, Banded } from '../answer.ts';
 import type { Facts } from '../band.ts';
@@ -28,7 +27,7 @@ import {
   showersTable,
   topCurve,
 } from './tables.ts';
-import { chanceOf, ensembleJobs, variedOf } from './varied.ts';
+import { chanceOf, ensembleJobs, placesOf, variedOf } from './varied.ts';
 import { watchedEvery } from './watched.ts';
 
 export interface DoubtsQuestion extends Question {
@@ -100,7 +99,7 @@ export async function doubtsAnswer(question: DoubtsQuestion): Promise<Answer> {
       ...(base?.watched && counts.showers ? { showers: showersOf(base, done, plant) } : {}),
       inputs: inputsTable(varied, effects, headline, own),
       measurements: measurementsTable(measured, headline),
-      points: pointsTable(varied, spaceFilling(runs, Math.max(1, varied.length), seed)),
+      points: pointsTable(varied, placesOf(varied, runs, seed)),
       held: heldTable(filled, varied),
     },
     curves: base ? { top: topCurve(base, done) } : {},

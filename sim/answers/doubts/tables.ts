@@ -25,12 +25,15 @@ export function runsTable(keys: readonly string[], runs: readonly (Facts | null)
 }
 
 /** Where each run stood, as a file would have it. */
-export function pointsTable(varied: readonly Varied[], points: readonly Float64Array[]): Table {
+export function pointsTable(
+  varied: readonly Varied[],
+  points: readonly ReadonlyMap<string, number>[],
+): Table {
   return {
     columns: [column('run', 'number'), ...varied.map(({ path }) => column(path, 'text'))],
     rows: points.map((point, i) => [
       i + 1,
-      ...varied.map((each, k) => String(written(each.field, valueAt(each, point[k]), 4))),
+      ...varied.map((each) => String(written(each.field, valueAt(each, point.get(each.path) ?? 0.5), 4))),
     ]),
     present: null,
   };

@@ -119,14 +119,25 @@ export function entered(
  * once (a Latin hypercube), and with the weather of another like year. The same for the same seed.
  */
 export function ensembleJobs(file: File, varied: readonly Varied[], runs: number, seed: number): Job[] {
+  return placesOf(varied, runs, seed).map((places, i) => jobAt(file, varied, places, i));
+}
+
+/** Where each input stands in each run, by path. */
+export function placesOf(varied: readonly Varied[], runs: number, seed: number): Map<string, number>[] {
   const points = spaceFilling(runs, Math.max(1, varied.length), seed);
+  return points.map((point) => new Map(varied.map(({ path }, k) => [path, point[k]])));
+}
+
+/** The `i`th run of an ensemble; inputs of which no place is known stand in the middle. */
+export function jobAt(
+  file: File,
+  varied: readonly Varied[],
+  places: ReadonlyMap<string, number>,
+  i: number,
+): Job {
   const chance = chanceOf(file);
-  return points.map((point, i) => {
-    const values = varied.map(
-      (each, k) => [each.path, written(each.field, valueAt(each, point[k]))] as const,
-    );
-    return {
-      edits: entered(file, chance === null ? values : [...values, [WEATHER, likeYear(chance, i + 1)]]),
-    };
+  const values = varied.map((each) => {
+    return [each.path, written(each.field, valueAt(each, places.get(each.path) ?? 0.5))] as const;
   });
+  return { edits: entered(file, chance === null ? values : [...values, [WEATHER, likeYear(chance, i + 1)]]) };
 }

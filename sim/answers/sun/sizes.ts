@@ -38,8 +38,13 @@ export function sizesAround(collector: CollectorDescription, scenario: Scenario)
   });
 }
 
-/** A flow that the file gives goes with the size, as one it leaves out does. */
-function sizeEdits(collector: CollectorDescription, scenario: Scenario, factor: number, size: Edit): Edit[] {
+/** Edits for a size so many times the present one: a flow that the file gives goes with it, as one it leaves out does. */
+export function sizeEdits(
+  collector: CollectorDescription,
+  scenario: Scenario,
+  factor: number,
+  size: Edit,
+): Edit[] {
   if (factor === 0) return [{ path: 'collector', value: undefined }];
   if (factor === 1) return [];
   const flow = { path: 'collector.pump_flow', value: `${60_000 * factor * collector.pump_flow_m3_s} L/min` };

@@ -37,6 +37,8 @@ export const prices = group(
       optional('the price by area holds for tubes too'),
     ),
     mixing_valve_each: price('mixing valve', 90),
+    check_valve_each: price('check valve', 25),
+    lid_seal_per_m: price('seal for the lid, a metre', 3),
     diesel_per_litre: price('diesel, a litre', 1.2, PUMP),
     gasoline_per_litre: price('gasoline, a litre', 1.1, PUMP),
     propane_per_litre: price('propane, a litre', 0.8, PUMP),

@@ -224,6 +224,8 @@ export function pricesOf(over: Partial<Prices> = {}): Prices {
     collector_per_m2: 300,
     collector_per_tube: null,
     mixing_valve_each: 80,
+    check_valve_each: 20,
+    lid_seal_per_m: 2,
     fuel_per_litre: { diesel: 1.5, gasoline: 1.4, propane: 0.7 },
     ...over,
   };

@@ -14,6 +14,7 @@ export const answerKeys = [
   'breaks',
   'season',
   'doubts',
+  'next',
 ] as const;
 
 /** Quick enough to be worked out unasked, after each run of a new design. */
@@ -37,6 +38,7 @@ export function canAsk(key: AnswerKey, { taps, engine, collector }: SectionFacts
     case 'breaks':
     case 'season':
     case 'doubts':
+    case 'next':
       return true;
   }
 }

@@ -8,6 +8,7 @@ import {
   type DoJobs,
   doubtsAnswer,
   hoursAnswer,
+  nextAnswer,
   type RangeAnswer,
   type ReadContext,
   rangeAnswer,
@@ -49,5 +50,7 @@ export async function answerTo(question: AskQuestion, means: Means): Promise<Ans
       return seasonAnswer(means);
     case 'doubts':
       return doubtsAnswer(means);
+    case 'next':
+      return nextAnswer(means);
   }
 }
