@@ -1,11 +1,6 @@
 /** What `tankful check` says of a sound file: every quantity as understood, every default with where it comes from. */
-import {
-  type FieldEntry,
-  type FilledDefault,
-  fieldEntries,
-  formatBoth,
-  parseQuantity,
-} from '../../sim/index.ts';
+import type { FilledDefault } from '../../sim/index.ts';
+import { inputMeaning } from '../words/index.ts';
 import { bandWords, doubtful } from './bands.ts';
 import type { Loaded } from './load.ts';
 import { forScreen, paint, type Screen } from './screen.ts';
@@ -55,22 +50,14 @@ const longestSpelledOut = 3;
 
 /** Path, text as written, value as understood; of the fields that are quantities. */
 function understoodRows(json: unknown, plain: boolean): string[][] {
-  const entries = new Map<string, FieldEntry[]>();
-  for (const entry of fieldEntries()) {
-    // Variants of one part may share a name with different dimensions; the text decides.
-    const plain = entry.path.replace(/\([^)]*\)/g, '');
-    entries.set(plain, [...(entries.get(plain) ?? []), entry]);
-  }
   const rows: string[][] = [];
   const visit = (value: unknown, path: string, pattern: string): void => {
     if (typeof value === 'string') {
-      const meaning = meaningOf(value, entries.get(pattern) ?? [], plain);
+      const meaning = inputMeaning(pattern, value, plain);
       if (meaning !== null) rows.push([`  ${path}`, harmless(value), meaning]);
     } else if (Array.isArray(value)) {
       const alike = value.length > longestSpelledOut && value.every((item) => typeof item === 'string');
-      const meanings = alike
-        ? value.map((item) => meaningOf(item, entries.get(`${pattern}[]`) ?? [], plain))
-        : [];
+      const meanings = alike ? value.map((item) => inputMeaning(`${pattern}[]`, item, plain)) : [];
       if (alike && meanings.every((meaning) => meaning !== null)) {
         rows.push([`  ${path}`, `${value.length} values`, `${meanings[0]}, ...`]);
       } else {
@@ -84,13 +71,4 @@ function understoodRows(json: unknown, plain: boolean): string[][] {
   };
   visit(json, '', '');
   return rows;
-}
-
-function meaningOf(text: string, entries: readonly FieldEntry[], plain: boolean): string | null {
-  for (const { field } of entries) {
-    if (field.kind !== 'quantity') continue;
-    const reading = parseQuantity(text, field.dimension);
-    if (reading.ok) return formatBoth(reading.value, field.dimension, { plain });
-  }
-  return null;
 }

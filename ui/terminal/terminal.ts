@@ -11,6 +11,7 @@ export interface Terminal {
   /** Whether progress may be drawn over itself on standard error. */
   errIsTerminal: boolean;
   now_s: () => number;
+  today: () => Date;
   openPool: (scenario: Scenario, context: ReadContext) => Pool;
 }
 
@@ -23,6 +24,7 @@ export function processTerminal(): Terminal {
       screenOf({ columns: stdout.columns, isTerminal: Boolean(stdout.isTTY), env, platform }, plain),
     errIsTerminal: Boolean(stderr.isTTY),
     now_s: () => performance.now() / 1000,
+    today: () => new Date(),
     openPool: (scenario, context) => openPool(scenario, context, workersIn(env)),
   };
 }

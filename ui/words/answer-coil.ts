@@ -14,7 +14,7 @@ import { noNumber, type Say } from './say.ts';
 import { systemOf } from './units.ts';
 
 /** `3/4 in plumbing L`: a tube's label, short enough for a table. */
-function shortTube(label: string): string {
+export function shortTube(label: string): string {
   return label.replace(/ ?tube(, type)?/, '').replace('plain ', '');
 }
 
@@ -117,6 +117,7 @@ export const coilWords: AnswerWords = {
       title: ({ facts }, say) =>
         `Outlet over length of tube, store at ${say.quantity(facts.tank_C.value, 'temperature')}`,
       lines: { outlet_C: 'outlet' },
+      knee: 'more stops paying',
     },
   ],
   headline: { lowest_tank_C: 'store', outlet_C: 'outlet' },

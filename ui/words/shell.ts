@@ -7,7 +7,11 @@ export const shellWords = {
     'Estimates, not approvals: a store that boils, scalds or bursts hurts people. Local code and licensed practice decide.',
   roomsName: 'Rooms of this page',
   rooms: { answers: 'Answers', section: 'Section', days: 'Days', heat: 'Where the heat goes' },
+  /** Names short enough for a phone. */
+  shortHeat: 'Heat',
+  shortSheet: 'Sheet',
   design: 'Design',
+  buildSheet: 'Build sheet',
   from: 'Start',
   days: 'Days',
   gestures: { from: 'first day', days: 'number of days' },

@@ -93,7 +93,7 @@ export const engine = group(
       },
     ),
     jacket_share_light: quantity(
-      'the same at a quarter of rated load',
+      'share of the fuel’s heat that reaches the coolant at a quarter of rated load',
       'share',
       [0.05, 0.6],
       '30 %',

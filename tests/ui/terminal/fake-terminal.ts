@@ -33,6 +33,7 @@ export function fakeTerminal({ errIsTerminal = false, tick_s = 0 } = {}): Writte
       stopped: false,
       close: async () => {},
     }),
+    today: () => new Date(2027, 0, 9, 12),
     now_s: () => {
       now_s += tick_s;
       return now_s;

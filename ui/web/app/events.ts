@@ -22,6 +22,7 @@ export interface PageEvents {
   'move-cursor': { time_s: number };
   zoom: { window_s: readonly [from_s: number, to_s: number] };
   'need-detail': Stretch;
+  'show-sheet': { open: boolean };
   'open-log': Log;
   keep: KeepVerb;
 }

@@ -22,6 +22,7 @@ export function listen(root: EventTarget, page: Page): () => void {
     zoom: ({ window_s }) => page.zoom(window_s),
     keep: (asked) => page.keep(asked),
     'need-detail': (stretch) => page.lookCloser(stretch),
+    'show-sheet': ({ open }) => page.showSheet(open),
     'open-log': (log) => page.openLog(log),
   };
   const ends = Object.entries(verbs).map(([name, verb]) => {

@@ -120,6 +120,8 @@ export interface PageState {
   detail: Detail | null;
   /** Path of the part whose card is open. */
   part: string | null;
+  /** The build sheet stands in place of the rooms. */
+  sheet: boolean;
   /** The shelf; null until it is awake. */
   kept: Kept | null;
   /** The design is open in another tab and may not be changed here. */
@@ -147,4 +149,11 @@ export function isStale({ shown, estimate, design, preview }: PageState): boolea
 /** Whether an answer is of another design than the one that stands in the page. */
 export function isOutdated({ of }: AnswerState, { design }: PageState): boolean {
   return of !== undefined && of !== design.scenario;
+}
+
+/** The answers that were worked out, whole, of what is shown. */
+export function answersOf({ scenario }: Shown, answers: Answers): Answer[] {
+  return Object.values(answers).flatMap(({ at, answer, of }) =>
+    at === 'done' && answer && of === scenario ? [answer] : [],
+  );
 }

@@ -1,0 +1,45 @@
+/** What the text of an input means. */
+import {
+  type DimensionKey,
+  type FieldEntry,
+  fieldEntries,
+  formatBoth,
+  parseQuantity,
+} from '../../sim/index.ts';
+import { quantityText, type Units } from './units.ts';
+
+let known: Map<string, FieldEntry[]> | null = null;
+
+/** Fields by their path without variants, as `coils[].tube.outside`: variants of one part may share a name. */
+function entriesAt(pattern: string): FieldEntry[] {
+  if (known === null) {
+    known = new Map();
+    for (const entry of fieldEntries()) {
+      const plain = entry.path.replace(/\([^)]*\)/g, '');
+      known.set(plain, [...(known.get(plain) ?? []), entry]);
+    }
+  }
+  return known.get(pattern) ?? [];
+}
+
+/** A quantity's text at a path or its pattern; null for what is none. The text decides between variants. */
+function quantityAt(path: string, text: string): { value: number; dimension: DimensionKey } | null {
+  for (const { field } of entriesAt(path.replace(/\[\d+\]/g, '[]'))) {
+    if (field.kind !== 'quantity') continue;
+    const reading = parseQuantity(text, field.dimension);
+    if (reading.ok) return { value: reading.value, dimension: field.dimension };
+  }
+  return null;
+}
+
+/** `50 ft (15.2 m)` for a quantity's text at a path or its pattern; null for what is none. */
+export function inputMeaning(path: string, text: string, plain: boolean): string | null {
+  const found = quantityAt(path, text);
+  return found && formatBoth(found.value, found.dimension, { plain });
+}
+
+/** A quantity's text in the reader's units, as `38 °C` for `100 F`; what is none stays as it is. */
+export function inputInUnits(path: string, text: string, units: Units): string {
+  const found = quantityAt(path, text);
+  return found ? quantityText(found.value, found.dimension, units) : text;
+}
