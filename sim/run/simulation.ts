@@ -121,6 +121,11 @@ export class Simulation {
     return this.#tally.closed;
   }
 
+  /** Whether the water has left so far that it no longer covers half of a coil. */
+  get dry(): boolean {
+    return this.#tally.dry_s !== null;
+  }
+
   /** The result of the days simulated so far. */
   result(): Result {
     const { plant } = this;
@@ -270,9 +275,10 @@ export class Simulation {
     const { faults } = this.plant.description.run;
     if (faults.length === 0) return;
     for (const { kind, from_s, to_s } of faults) {
-      const name = kind === 'cold spell' ? 'spell' : 'fault';
-      if (t === from_s) this.#events.push({ time_s: t, part: kind, name });
-      if (t === to_s) this.#events.push({ time_s: t, part: kind, name: `${name}.over` });
+      const [begins, over] =
+        kind === 'cold spell' ? ['spell.begins', 'spell.over'] : ['fault.begins', 'fault.over'];
+      if (t === from_s) this.#events.push({ time_s: t, part: kind, name: begins });
+      if (t === to_s) this.#events.push({ time_s: t, part: kind, name: over });
     }
     const { collector, store } = this.plant;
     if (!collector) return;

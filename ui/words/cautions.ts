@@ -180,8 +180,8 @@ export const cautionWords = {
   runs_dry: {
     title: cautionTitles.runs_dry,
     figure: 'dry_s',
-    says: (s, { count }) =>
-      `Nobody makes up the water that leaves${s === null ? ': it' : `: on day ${count(Math.floor(s / DAY_S) + 1)} of the run it`} no longer covers half of a coil; bare tubes heat nothing, and one that comes to stand in steam or dry beside a hot engine may crack.`,
+    says: (s, { time, count }) =>
+      `Nobody makes up the water that leaves${s === null ? ': it' : `: after ${time(s)}, on day ${count(Math.floor(s / DAY_S) + 1)} of the run, it`} no longer covers half of a coil; bare tubes heat nothing, and one that comes to stand in steam or dry beside a hot engine may crack.`,
     todo: () =>
       'Mark the level and look weekly, fit a float valve, seal the lid; look for a leak behind the insulation.',
   },

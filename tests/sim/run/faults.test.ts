@@ -48,7 +48,7 @@ describe('a run that plays a fault', () => {
     const { events } = simulate(playing({ kind: 'collector pump', from_s, to_s: from_s + 3600 }));
     const told = events.filter(({ part }) => part === 'collector pump');
     expect(told.map(({ name, time_s }) => [name, time_s])).toEqual([
-      ['fault', from_s],
+      ['fault.begins', from_s],
       ['fault.over', from_s + 3600],
     ]);
   });

@@ -63,7 +63,7 @@ describe('words and the engine room', () => {
 
   it('cover every event a run can log', () => {
     const texts = source('plant/watch.ts') + source('run/simulation.ts');
-    const names = found(texts, /'((?:engine|collector|store|cistern|taps)\.[a-z_.]+)'/g);
+    const names = found(texts, /'((?:engine|collector|store|cistern|taps|fault|spell)\.[a-z_.]+)'/g);
     expect(names.length).toBeGreaterThan(8);
     expect(Object.keys(eventWords).sort()).toEqual(names);
   });
