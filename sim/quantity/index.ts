@@ -3,5 +3,5 @@ export { editDistance } from './edit-distance.ts';
 export { formatBoth, formatQuantity, formatTape } from './format.ts';
 export { type GlossaryEntry, glossary } from './glossary.ts';
 export { parseQuantity } from './parse.ts';
-export { fromSI, type UnitSystem } from './unit.ts';
+export { fromSI, printedSymbol, type UnitSystem } from './unit.ts';
 export { type DimensionKey, dimensions } from './units.ts';

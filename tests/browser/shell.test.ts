@@ -57,7 +57,7 @@ describe('the row of links', () => {
     for (const name of ['Section', 'Days', 'Where the heat goes', 'Answers']) {
       await page.getByRole('navigation').getByRole('link', { name }).click();
       await page.waitForFunction(
-        (room) => document.querySelector('.rooms [aria-current]')?.textContent === room,
+        (room) => document.querySelector<HTMLElement>('.rooms [aria-current]')?.innerText === room,
         name,
       );
       const row = await page.locator('.rooms').boundingBox();

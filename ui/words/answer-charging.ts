@@ -57,6 +57,7 @@ export const chargingWords: AnswerWords = {
       key: 'tank',
       title: () => 'Heat into the store over its temperature',
       lines: { to_store_W: 'at its usual load', to_store_rated_W: 'at rated output' },
+      knee: 'the radiator takes over',
     },
   ],
   headline: { radiator_from_C: 'store at which the radiator takes over', to_store_W: 'heat into the store' },

@@ -125,7 +125,12 @@ export const collectorWords: AnswerWords = {
     { key: 'months', title: () => 'Heat by month, size by size', columns: monthColumns },
   ],
   curves: [
-    { key: 'size', title: () => 'Heat a year over the collector’s area', lines: { heat_J: 'heat' } },
+    {
+      key: 'size',
+      title: () => 'Heat a year over the collector’s area',
+      lines: { heat_J: 'heat' },
+      knee: 'more stops paying',
+    },
     { key: 'months', title: () => 'Heat by month, the collector as it is', lines: { heat_J: 'heat' } },
   ],
   headline: { heat_J: 'heat a year' },

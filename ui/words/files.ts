@@ -7,6 +7,8 @@ export const fileTools = {
   open: 'Open a file',
   save: 'Save to a file',
   link: 'Copy a link',
+  /** For a phone. */
+  short: { open: 'Open', save: 'Save', link: 'Link' },
   saveChart: (title: string) => `Save this chart: ${title}`,
   saveChartShort: 'Save',
 } as const;
@@ -90,6 +92,7 @@ export const chartWords = {
   svg: 'Picture, sharp at any size (SVG)',
   png: 'Picture (PNG)',
   csv: 'Numbers, as in the table (CSV)',
+  numbers: 'Numbers (CSV)',
   samples: 'Numbers, every sample shown (CSV)',
   failed: (why: string) => `The picture could not be made: ${why}. The numbers can still be saved.`,
   clock: 'since the first midnight',

@@ -1,24 +1,16 @@
 /** A pinned design beside the one that stands in the page: what was changed, and what came of it. */
-import {
-  type DimensionKey,
-  outlineOf,
-  pathSteps,
-  type Result,
-  type Scenario,
-  valueAt,
-} from '../../../sim/index.ts';
+import type { DimensionKey, Result, Scenario } from '../../../sim/index.ts';
 import {
   answerWords,
   type FigureKey,
   figureWords,
-  itemTitle,
-  partTitle,
   quantityText,
   type Say,
   type Units,
 } from '../../words/index.ts';
 import { answerKeys } from './asking.ts';
 import { dimensionOf } from './figure-text.ts';
+import { inputLabel } from './input-label.ts';
 import type { AnswerKey, Answers } from './page-state.ts';
 
 export interface ChangedInput {
@@ -42,7 +34,7 @@ export interface ChangedFigure {
 export function changedInputs(before: Scenario, after: Scenario): ChangedInput[] {
   return differing(before, after, '').map(({ path, was, is }) => ({
     path,
-    label: labelOf(path, is === undefined ? before : after),
+    label: inputLabel(path, is === undefined ? before : after),
     was: textOf(was),
     is: textOf(is),
   }));
@@ -82,16 +74,6 @@ function textOf(value: unknown): string | null {
   if (!isPart(value)) return String(value);
   const { name } = value;
   return typeof name === 'string' ? name : Object.values(value).map(textOf).join(', ');
-}
-
-/** Of the part and of the input, as in "Coil: household, rolls". */
-function labelOf(path: string, scenario: Scenario): string {
-  const part = /^(?:taps\.(?:showers|draws)\[\d+\]|[^.[]+(?:\[\d+\])?)/.exec(path)?.[0] ?? path;
-  const name = valueAt(scenario, [...pathSteps(part), 'name']);
-  const title = partTitle(part, typeof name === 'string' ? name : null);
-  if (part === path) return title;
-  const label = outlineOf(scenario, path)?.label ?? path.slice(part.length + 1);
-  return itemTitle(title, label);
 }
 
 /** Figures that a builder looks at first. */

@@ -53,7 +53,7 @@ const steps_s = [
 ];
 
 /** Straight from one range to the other. (d3's own brings parsers of colours and formats along.) */
-function linearScale([low, high]: [number, number], [start, end]: [number, number]): Scale {
+export function linearScale([low, high]: [number, number], [start, end]: [number, number]): Scale {
   return (value) => start + ((value - low) / (high - low)) * (end - start);
 }
 
@@ -155,7 +155,7 @@ export function plotHeight({ height, top, bottom }: Frame): number {
 }
 
 /** Level lines with their values at the left. */
-function valueAxis(frame: Frame, y: Scale, ticks: number[], words: (value: number) => string): string {
+export function valueAxis(frame: Frame, y: Scale, ticks: number[], words: (value: number) => string): string {
   const parts = ticks.map((value) => {
     const at = y(value);
     return (

@@ -1,11 +1,13 @@
 /** Elements that are not in the first picture: their code is loaded when they come near the window, or are asked for. */
 const code = {
+  'tankful-answer': () => import('./answers/tankful-answer.ts'),
   'tankful-card': () => import('./cards/tankful-card.ts'),
   'tankful-compare': () => import('./shell/tankful-compare.ts'),
   'tankful-parts-list': () => import('./section/tankful-parts-list.ts'),
   'tankful-days-table': () => import('./tankful-days-table.ts'),
   'tankful-heat': () => import('./tankful-heat.ts'),
   'tankful-said': () => import('./shell/tankful-said.ts'),
+  'tankful-sheet': () => import('./sheet/tankful-sheet.ts'),
   'tankful-range': () => import('./shell/tankful-range.ts'),
   'tankful-figures': () => import('./tankful-figures.ts'),
 } satisfies Record<string, () => Promise<unknown>>;

@@ -6,10 +6,19 @@ import { shellWords } from '../../words/index.ts';
 import { listen } from '../app/listen.ts';
 import { momentTitle } from '../app/moments.ts';
 import type { Page } from '../app/page.ts';
-import { isStale, newest, type PageState, type Room, rooms, type Shown } from '../app/page-state.ts';
+import {
+  answersOf,
+  isStale,
+  newest,
+  type PageState,
+  type Room,
+  rooms,
+  type Shown,
+} from '../app/page-state.ts';
 import { type WaterAt, waterAt, waterRange } from '../app/water-at.ts';
 import type { FieldScale } from '../charts/palette.ts';
 import { dangerList } from './danger-list.ts';
+import { hearFiles, loadFiles } from './files/files-at-hand.ts';
 import { load, loadAll, loadWhenNear } from './later.ts';
 import { LightElement } from './light-element.ts';
 import './section/tankful-section.ts';
@@ -33,13 +42,19 @@ export class TankfulPage extends LightElement {
 
   private leave = () => {};
   private openedPart: string | null = null;
+  /** Where the page was before the build sheet took its place [px]; null while the rooms are seen. */
+  private leftAt_px: number | null = null;
   /** What stands still while a hand moves: the drawing follows the hand by itself, the rest is not looked at. */
   private rest: { facts: PageState['facts']; seen: Shown | null } = { facts: null, seen: null };
   private water: { of: Shown; at: WaterAt; scale: FieldScale } | null = null;
 
   override connectedCallback(): void {
     super.connectedCallback();
-    const ends = [this.page.store.subscribe(() => this.requestUpdate()), listen(this, this.page)];
+    const ends = [
+      this.page.store.subscribe(() => this.requestUpdate()),
+      listen(this, this.page),
+      hearFiles(this),
+    ];
     this.leave = () => {
       for (const end of ends) end();
     };
@@ -81,6 +96,7 @@ export class TankfulPage extends LightElement {
 
   protected override updated(_changed: PropertyValues): void {
     const { part } = this.page.store.get();
+    this.turnSheet();
     if (part === this.openedPart) return;
     this.openedPart = part;
     // Opened from a list further up: the card comes into sight and has the keyboard.
@@ -92,12 +108,14 @@ export class TankfulPage extends LightElement {
     const seen = newest(state);
     if (state.preview === null) this.rest = { facts: state.facts, seen };
     const atRest = this.rest.seen;
-    return html`
+    const sheet = this.sheet(state);
+    return html`${sheet}
+      <div class="desk" ?hidden=${sheet !== nothing}>
       <header class="masthead">
         <h1>${shellWords.title}</h1>
         <p>${shellWords.sentence}</p>
+        ${roomLinks(this.inSight)}
       </header>
-      ${roomLinks(this.inSight)}
       <main>
         <tankful-choice
           .page=${this.page}
@@ -106,6 +124,7 @@ export class TankfulPage extends LightElement {
           .kept=${state.kept}
           .readOnly=${state.readOnly}
         ></tankful-choice>
+        ${this.files(state)}
         <div id="answers" class="room">${guard([state.answers, state.units, state.design, state.facts === null], () => answerLines(state, this.page))}</div>
         ${troubleList(state.problems.map(({ path, ...problem }) => ({ where: path, ...problem })))}
         ${runLine(state, this.page)} ${atRest ? dangerList(atRest.result.cautions) : nothing}
@@ -124,7 +143,14 @@ export class TankfulPage extends LightElement {
         }
       </main>
       <footer><p>${shellWords.honesty}</p></footer>
+      </div>
     `;
+  }
+
+  private files({ design, problems }: PageState): TemplateResult {
+    // A weather file that is not at hand: there is a way out.
+    if (problems.some(({ path }) => path === 'weather.file')) void loadFiles();
+    return html`<tankful-files .page=${this.page} .design=${design}></tankful-files>`;
   }
 
   private section({ design, units, cursor_s, pinned }: PageState): TemplateResult {
@@ -197,6 +223,28 @@ export class TankfulPage extends LightElement {
 
   private heat({ units, window_s }: PageState, seen: Shown): TemplateResult {
     return html`<tankful-heat .shown=${seen} .units=${units} .window_s=${window_s}></tankful-heat>`;
+  }
+
+  /** In place of the rooms, and before them: its drawing shares its hatchings with theirs. */
+  private sheet(state: PageState): TemplateResult | typeof nothing {
+    const { sheet, shown, answers } = state;
+    if (!sheet || !shown) return nothing;
+    void load('tankful-sheet');
+    return html`<tankful-sheet
+      .shown=${shown}
+      .answers=${answersOf(shown, answers)}
+      ?stale=${isStale(state)}
+    ></tankful-sheet>`;
+  }
+
+  /** The sheet begins at its head; whoever leaves it is back where they were. */
+  private turnSheet(): void {
+    const turned = this.querySelector('tankful-sheet') !== null;
+    if (turned === (this.leftAt_px !== null)) return;
+    const at_px = this.leftAt_px ?? 0;
+    this.leftAt_px = turned ? window.scrollY : null;
+    window.scrollTo(0, at_px);
+    if (!turned) this.querySelector<HTMLElement>('.open-sheet')?.focus({ preventScroll: true });
   }
 
   private range({ range, design, units }: PageState): TemplateResult | typeof nothing {

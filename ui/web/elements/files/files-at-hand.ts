@@ -2,6 +2,7 @@
 import { html, type TemplateResult } from 'lit';
 import { fileTools } from '../../../words/index.ts';
 import { linkMark } from '../../app/files/link-mark.ts';
+import { eitherName } from '../either-name.ts';
 import type { TankfulFiles } from './tankful-files.ts';
 
 /** A button's `data-file` names what it does. The file's own input stands in the page: browsers open it only at a press. */
@@ -9,10 +10,14 @@ export function filesTools(): TemplateResult {
   return html`<div class="file-tools" role="group" aria-label=${fileTools.group}>
     <label class="plain file-input">
       <input type="file" class="unseen" multiple accept=".json,.csv,.txt,.tsv,.dat" data-file="open" />
-      <span>${fileTools.open}</span>
+      <span>${eitherName(fileTools.open, fileTools.short.open)}</span>
     </label>
-    <button type="button" class="plain" data-file="save">${fileTools.save}</button>
-    <button type="button" class="plain" data-file="link">${fileTools.link}</button>
+    <button type="button" class="plain" data-file="save" aria-label=${fileTools.save}>
+      ${eitherName(fileTools.save, fileTools.short.save)}
+    </button>
+    <button type="button" class="plain" data-file="link" aria-label=${fileTools.link}>
+      ${eitherName(fileTools.link, fileTools.short.link)}
+    </button>
   </div>`;
 }
 

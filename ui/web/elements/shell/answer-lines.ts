@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Answer } from '../../../../sim/index.ts';
 import { answerTitles, shellWords, type Units } from '../../../words/index.ts';
+import { grouped } from '../../app/answer-groups.ts';
 import { answerKeys, canAsk } from '../../app/asking.ts';
 import type { SaidAnswer } from '../../app/built-in.ts';
 import type { Page } from '../../app/page.ts';
@@ -14,13 +15,17 @@ export function answerLines(state: PageState, page: Page): TemplateResult {
   const open = answerKeys.filter((key) => !known.includes(key) && facts && canAsk(key, facts));
   return html`<section class="panel answers" aria-labelledby="answers-title">
     <h2 id="answers-title">${shellWords.rooms.answers}</h2>
-    <ul class="answer-lines">
-      ${known.map((key) => html`<li>${line(key, state, page)}</li>`)}
-    </ul>
+    ${grouped(known).map(
+      ({ heading, keys }) =>
+        html`${heading === '' ? nothing : html`<h3 class="group-head">${heading}</h3>`}
+          <ul class="answer-lines">
+            ${keys.map((key) => html`<li>${line(key, state, page)}</li>`)}
+          </ul>`,
+    )}
     ${
       open.length > 0
         ? html`<p class="to-ask">
-          ${shellWords.toAsk}
+          <span>${shellWords.toAsk}</span>
           ${open.map(
             (key) =>
               html`<button type="button" class="quiet" @click=${() => page.ask(key)}>
@@ -42,9 +47,10 @@ function line(key: AnswerKey, state: PageState, page: Page): TemplateResult {
     html`<button type="button" class="quiet" @click=${press}>
       ${text}<span class="unseen">: ${title}</span>
     </button>`;
-  return html`<strong>${title}.</strong>
+  const said = html`<strong>${title}.</strong>
     ${outdated ? html`<em>${shellWords.outdated}</em> ` : nothing}
-    ${answer ? sentence(answer, state.units) : nothing}
+    ${answer ? sentence(answer, state.units) : nothing}`;
+  return html`${answer ? folded(said, answer, own, state) : html`<p class="unanswered">${said}</p>`}
     ${at === 'stopped' ? html`<em>${shellWords.stoppedAnswer}</em>` : nothing}
     ${at === 'failed' ? html`<span class="trouble">${shellWords.failedAnswer} ${problem}</span>` : nothing}
     ${
@@ -54,6 +60,31 @@ function line(key: AnswerKey, state: PageState, page: Page): TemplateResult {
           ? nothing
           : button(answer ? shellWords.askAgain : shellWords.ask, () => page.ask(key))
     }`;
+}
+
+/** The sentence, which unfolds into what stands behind it. */
+function folded(
+  said: TemplateResult,
+  answer: Answer,
+  { of }: AnswerState,
+  { design, units, shown }: PageState,
+): TemplateResult {
+  return html`<details @toggle=${onToggle}>
+    <summary>${said}</summary>
+    <tankful-answer
+      .answer=${answer}
+      .scenario=${of ?? design.scenario}
+      .filled=${shown?.filled ?? []}
+      .cautions=${shown?.result.cautions ?? []}
+      .units=${units}
+    ></tankful-answer>
+  </details>`;
+}
+
+function onToggle(event: Event): void {
+  const { open, lastElementChild } = event.currentTarget as HTMLDetailsElement;
+  if (open) void load('tankful-answer');
+  Object.assign(lastElementChild ?? {}, { open });
 }
 
 function sentence(answer: Answer | SaidAnswer, units: Units): TemplateResult | string {

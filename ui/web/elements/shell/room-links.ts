@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { shellWords } from '../../../words/index.ts';
 import { type Room, rooms } from '../../app/page-state.ts';
+import { eitherName } from '../either-name.ts';
 
 export function roomLinks(inSight: Room | null): TemplateResult {
   return html`<nav class="rooms" aria-label=${shellWords.roomsName}>
@@ -9,9 +10,11 @@ export function roomLinks(inSight: Room | null): TemplateResult {
       ${rooms.map(
         (room) =>
           html`<li>
-            <a href="#${room}" aria-current=${room === inSight ? 'true' : nothing}
-              >${shellWords.rooms[room]}</a
-            >
+            <a href="#${room}" aria-current=${room === inSight ? 'true' : nothing}>${
+              room === 'heat'
+                ? eitherName(shellWords.rooms.heat, shellWords.shortHeat)
+                : shellWords.rooms[room]
+            }</a>
           </li>`,
       )}
     </ul>

@@ -6,6 +6,8 @@ import { shelfTitles, shellWords, type Units } from '../../../words/index.ts';
 import type { Page } from '../../app/page.ts';
 import type { Design, PageState } from '../../app/page-state.ts';
 import { daysRange, type Span, spanEdits, spanOf } from '../../app/span.ts';
+import { eitherName } from '../either-name.ts';
+import { filesTools } from '../files/files-at-hand.ts';
 import { LightElement } from '../light-element.ts';
 
 @customElement('tankful-choice')
@@ -56,7 +58,18 @@ export class TankfulChoice extends LightElement {
           </select>
         </label>
       </form>
-      <tankful-kept .kept=${kept} .design=${design} .readOnly=${readOnly}></tankful-kept>
+      <div class="bar">
+        <tankful-kept .kept=${kept} .design=${design} .readOnly=${readOnly}></tankful-kept>
+        ${filesTools()}
+        <button
+          type="button"
+          class="plain open-sheet"
+          aria-label=${shellWords.buildSheet}
+          @click=${() => this.page.showSheet(true)}
+        >
+          ${eitherName(shellWords.buildSheet, shellWords.shortSheet)}
+        </button>
+      </div>
     `;
   }
 
