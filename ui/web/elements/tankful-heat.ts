@@ -3,13 +3,14 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { bothEnergies, chartWords, heatWords, type Units } from '../../words/index.ts';
 import type { DaysShown } from '../app/days-data.ts';
+import { fileStem } from '../app/files/file-names.ts';
 import { heatSheet } from '../app/files/heat-sheet.ts';
 import { type HeatBalance, type HeatFlow, type HeatPlace, heatBalance } from '../app/heat-flows.ts';
 import { momentTitle } from '../app/moments.ts';
 import { flowsChart } from '../charts/flows-chart.ts';
 import { drawn } from './drawn.ts';
 import { saveButton } from './files/files-at-hand.ts';
-import { pictureOf, type Savable } from './files/savable.ts';
+import { pictureFrom, type Savable, saved_px } from './files/savable.ts';
 import { heatTable, leastShare } from './heat-table.ts';
 import { LightElement } from './light-element.ts';
 
@@ -81,7 +82,7 @@ export class TankfulHeat extends LightElement {
         ${zoomed ? this.spans() : nothing}
         <p class="days-window">${momentTitle(this.shown, from_s)} – ${momentTitle(this.shown, to_s)}</p>
         <div class="flows">${this.width > 0 ? this.drawing(balance) : nothing}</div>
-        ${balance.spent_J > 0 ? saveButton('heat', heatWords.title) : nothing}
+        ${balance.spent_J > 0 ? saveButton('flows', heatWords.title) : nothing}
         ${balance.spent_J > 0 ? heatTable(balance, this.units) : html`<p>${heatWords.nothing}</p>`}
       </section>
     `;
@@ -96,12 +97,12 @@ export class TankfulHeat extends LightElement {
 
   savable(): Savable {
     const { balance, from_s, to_s } = this.balance();
-    const svg = this.box.querySelector('svg');
     return {
+      stem: fileStem(this.shown.result.name, heatWords.title),
       title: heatWords.title,
       about: `${this.shown.result.name}, ${momentTitle(this.shown, from_s)} – ${momentTitle(this.shown, to_s)}`,
       sheets: [{ words: chartWords.csv, sheet: () => heatSheet(balance, this.units, leastShare) }],
-      picture: svg && (() => pictureOf(svg)),
+      picture: () => pictureFrom(this.drawing(balance, saved_px), 'flows'),
     };
   }
 
@@ -125,7 +126,7 @@ export class TankfulHeat extends LightElement {
     </fieldset>`;
   }
 
-  private drawing({ flows, spent_J }: HeatBalance): TemplateResult {
+  private drawing({ flows, spent_J }: HeatBalance, width = this.width): TemplateResult {
     const seen = flows.filter(({ energy_J }) => energy_J >= leastShare * spent_J);
     const words = ({ from, to, energy_J }: HeatFlow) =>
       `${heatWords.short[from]} – ${heatWords.short[to]} ${bothEnergies(energy_J, this.units)}`;
@@ -139,14 +140,14 @@ export class TankfulHeat extends LightElement {
         words: words(flow),
       })),
       {
-        width: this.width,
+        width,
         right: right_px,
-        thick: this.width < narrow_px ? 150 : 220,
+        thick: width < narrow_px ? 150 : 220,
         amountWords: (energy_J) => bothEnergies(energy_J, this.units),
       },
     );
     return html`<svg
-      width=${this.width}
+      width=${width}
       height=${height}
       role="img"
       aria-label=${heatWords.sentence(seen.map(words).join('; '))}

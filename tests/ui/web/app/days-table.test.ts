@@ -24,6 +24,8 @@ describe('daysTable', () => {
     const [{ flow_m3_s, ...row }] = rows;
     expect(row).toEqual({
       time_s: 86_400,
+      first: 0,
+      last: 3,
       top_C: 80,
       middle_C: 60,
       bottom_C: 40,

@@ -8,7 +8,7 @@ export function fileStem(...names: string[]): string {
   const stem = names
     .join(' ')
     .toLowerCase()
-    .replace(/[^\p{L}\p{M}\p{N}]+/gu, '-')
+    .replace(/[^\p{L}\p{M}\p{Nd}]+/gu, '-')
     .slice(0, longest)
     .replace(/^-|-$/g, '');
   return stem || 'design';

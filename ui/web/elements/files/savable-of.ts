@@ -10,11 +10,16 @@ import { savableSection } from './save-section.ts';
 export function savableOf(button: HTMLElement): Savable | null {
   const key = button.dataset.save ?? '';
   const days = button.closest<TankfulDays>('tankful-days');
-  if (days) return savableDays(days, key as PanelKey);
+  if (days) return savableDays(days, key as PanelKey, titleBeside(button));
   const section = button.closest<TankfulSection>('tankful-section');
   if (section) return savableSection(section);
   for (let around: Element | null = button; around; around = around.parentElement) {
     if ('savable' in around) return (around as Saves).savable(key);
   }
   return null;
+}
+
+/** As it stands over the chart. */
+function titleBeside(button: Element): string {
+  return button.closest('figcaption')?.querySelector('.title')?.textContent ?? '';
 }

@@ -1,9 +1,12 @@
 /** What a chart gives to be saved: numbers, and a picture of itself. */
+import { html, render, type TemplateResult } from 'lit';
 import type { Sheet } from '../../app/files/csv.ts';
 import type { Picture } from './standalone.ts';
 import { inDaylight, styledCopy } from './styled-copy.ts';
 
 export interface Savable {
+  /** Name of its files, without what they end in. */
+  stem: string;
   title: string;
   /** Of which design and when. */
   about: string;
@@ -17,27 +20,28 @@ export interface Saves extends Element {
   savable(key: string): Savable;
 }
 
-/** A drawing that stands in the page and has its colours from style sheets alone. */
-export function pictureOf(svg: SVGElement, notes: string[] = []): Promise<Picture> {
-  return inDaylight((room) => {
-    let place: Element = room;
-    for (const className of classesAbove(svg)) {
-      const around = document.createElement('div');
-      around.className = className;
-      place.append(around);
-      place = around;
-    }
-    const copy = svg.cloneNode(true) as SVGElement;
-    place.append(copy);
-    return { drawing: styledCopy(copy), ...sizeOf(svg), keys: [], notes };
-  });
-}
+/** Drawn for files as wide as this, however narrow the window is [px]. */
+export const saved_px = 900;
 
-/** Of all elements around it, the outermost first: style sheets look at them. */
-function classesAbove(element: Element): string[] {
-  const around = element.parentElement;
-  if (!around || around === document.body) return [];
-  return [...classesAbove(around), around.className];
+/** A drawing that has its colours from style sheets alone, below an element of these classes; with keys to its signs. */
+export function pictureFrom(
+  view: TemplateResult,
+  className: string,
+  keys: { swatch: TemplateResult; words: string }[] = [],
+): Promise<Picture> {
+  return inDaylight((room) => {
+    const place = document.createElement('div');
+    place.className = className;
+    room.append(place);
+    render(html`${view}${keys.map(({ swatch }) => swatch)}`, place);
+    const [drawing, ...swatches] = place.querySelectorAll<SVGElement>(':scope > svg');
+    return {
+      drawing: styledCopy(drawing),
+      ...sizeOf(drawing),
+      keys: swatches.map((swatch, i) => ({ swatch: styledCopy(swatch), words: keys[i].words })),
+      notes: [],
+    };
+  });
 }
 
 export function sizeOf(svg: SVGElement): { width: number; height: number } {

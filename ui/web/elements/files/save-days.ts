@@ -3,23 +3,24 @@ import { render } from 'lit';
 import { chartWords, daysWords } from '../../../words/index.ts';
 import type { PanelKey } from '../../app/days-panels.ts';
 import { daysSheet } from '../../app/files/days-sheets.ts';
+import { fileStem } from '../../app/files/file-names.ts';
 import { momentTitle } from '../../app/moments.ts';
 import { plotHeight, plotWidth } from '../../charts/frame.ts';
 import { lightPalette } from '../../charts/palette.ts';
 import { drawPlots, plotsView } from '../plots.ts';
 import type { TankfulDays } from '../tankful-days.ts';
-import { type Savable, sizeOf } from './savable.ts';
+import { type Savable, saved_px, sizeOf } from './savable.ts';
 import type { Picture } from './standalone.ts';
 import { inDaylight, styledCopy } from './styled-copy.ts';
 
-const width_px = 900;
-
-export function savableDays(days: TankfulDays, panel: PanelKey): Savable {
+/** `title` has the unit of the axis with it. */
+export function savableDays(days: TankfulDays, panel: PanelKey, title: string): Savable {
   const { shown, window, data } = days;
   const sheetOf = { data, shown, window };
   const [from, to] = [window.from_s, window.to_s].map((time_s) => momentTitle(shown, time_s));
   return {
-    title: daysWords.panels[panel],
+    stem: fileStem(shown.result.name, daysWords.panels[panel]),
+    title,
     about: `${shown.result.name}, ${from} – ${to}`,
     sheets: [
       { words: chartWords.csv, sheet: () => daysSheet(sheetOf, panel) },
@@ -40,7 +41,7 @@ function pictureOfPanel(
     shown,
     units,
     window,
-    width: width_px,
+    width: saved_px,
     palette: lightPalette,
     chosen: {},
     pinned: pinned?.name ?? null,

@@ -2,7 +2,6 @@
 import { html, render, type TemplateResult } from 'lit';
 import { chartWords } from '../../../words/index.ts';
 import { csvText } from '../../app/files/csv.ts';
-import { fileStem } from '../../app/files/file-names.ts';
 import { saveFile } from '../../app/files/save-file.ts';
 import type { Savable } from './savable.ts';
 import { savableOf } from './savable-of.ts';
@@ -26,7 +25,7 @@ export function openSaveMenu(button: HTMLElement): void {
   menu.popover = 'auto';
   menu.role = 'menu';
   menu.ariaLabel = chartWords.menu(savable.title);
-  document.body.append(menu);
+  (button.closest('main') ?? document.body).append(menu);
   render(itemsView(savable, menu), menu);
   button.ariaExpanded = 'true';
   menu.addEventListener('toggle', ({ newState }) => {
@@ -72,11 +71,11 @@ function itemsView(savable: Savable, menu: HTMLElement): TemplateResult {
   )}`;
 }
 
-async function choose({ ending, make }: Item, { title, about }: Savable, menu: HTMLElement): Promise<void> {
+async function choose({ ending, make }: Item, { stem }: Savable, menu: HTMLElement): Promise<void> {
   try {
     const file = await make();
     menu.hidePopover();
-    await saveFile(`${fileStem(about.split(',')[0], title)}.${ending}`, file);
+    await saveFile(`${stem}.${ending}`, file);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     render(html`<p role="alert">${chartWords.failed(why)}</p>`, menu);

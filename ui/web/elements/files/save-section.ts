@@ -1,15 +1,16 @@
 /** The section, to be saved: drawn anew in light colours, with its legend below and the water's heights as numbers. */
 import { chartWords, sectionWords } from '../../../words/index.ts';
 import { headOf } from '../../app/files/csv.ts';
+import { fileStem } from '../../app/files/file-names.ts';
 import { screenUnits } from '../../app/screen-units.ts';
 import { asMarkup } from '../../app/trusted.ts';
 import { lightPalette } from '../../charts/palette.ts';
 import { sectionDrawing } from '../../charts/section/section-drawing.ts';
 import { scaleOf, type TankfulSection } from '../section/tankful-section.ts';
-import type { Savable } from './savable.ts';
+import { type Savable, saved_px } from './savable.ts';
 import { inDaylight, styledCopy } from './styled-copy.ts';
 
-const size = { width: 900, height: 720 };
+const size = { width: saved_px, height: 720 };
 
 export function savableSection(section: TankfulSection): Savable | null {
   const { facts, layer_C, level_m, units, ghost, scale, moment, scenario } = section;
@@ -18,11 +19,12 @@ export function savableSection(section: TankfulSection): Savable | null {
   const depth_m = level_m ?? facts.store.water_depth_m;
   const layers = Array.from(layer_C);
   return {
+    stem: fileStem(String(scenario.name ?? ''), sectionWords.title),
     title: sectionWords.title,
     about: [scenario.name, moment && `${sectionWords.asAt} ${moment}`].filter(Boolean).join(', '),
     sheets: [
       {
-        words: chartWords.csv,
+        words: chartWords.numbers,
         // From the surface down, as it is drawn.
         sheet: () => ({
           head: [
