@@ -3,7 +3,7 @@ import type { StoreDescription } from '../parts/description.ts';
 import { CLEAR_M } from '../physics/coil-outside.ts';
 import { findTube, type TubeStandard } from '../physics/tubes.ts';
 import type { UnitSystem } from '../quantity/index.ts';
-import type { Scenario } from '../scenario/index.ts';
+import { movedMarks, type Scenario } from '../scenario/index.ts';
 import type { Edit } from './edit.ts';
 import { narrowestWidth } from './section/facts.ts';
 
@@ -77,7 +77,8 @@ export function duplication(scenario: Scenario, path: string): PartChange | Refu
   if (coils.length >= MOST.coils) return { no: 'full', most: MOST.coils };
   const copy = { ...coils[index], name: freeName(scenario, coils[index].name) };
   const value = coils.toSpliced(index + 1, 0, copy);
-  return { edits: [{ path: 'coils', value }], opens: `coils[${index + 1}]` };
+  const edits = [{ path: 'coils', value }, ...movedMarks(scenario, 'coils', index + 1, 1)];
+  return { edits, opens: `coils[${index + 1}]` };
 }
 
 /** The file without the part at a path. */
@@ -87,12 +88,17 @@ export function removal(scenario: Scenario, path: string): PartChange | Refusal 
     const coils = scenario.coils ?? [];
     const by = USERS.find((user) => scenario[user]?.coil === coils[found.index]?.name);
     if (by) return { no: 'in use', by };
-    return { edits: [{ path: 'coils', value: coils.toSpliced(found.index, 1) }], opens: 'store' };
+    const value = coils.toSpliced(found.index, 1);
+    return {
+      edits: [{ path: 'coils', value }, ...movedMarks(scenario, 'coils', found.index, -1)],
+      opens: 'store',
+    };
   }
   if (found) {
     const { list, index } = found;
     const value = (scenario.taps?.[list] ?? []).toSpliced(index, 1);
-    return { edits: [{ path: `taps.${list}`, value }], opens: 'taps' };
+    const edits = [{ path: `taps.${list}`, value }, ...movedMarks(scenario, `taps.${list}`, index, -1)];
+    return { edits, opens: 'taps' };
   }
   if (path === 'taps' && scenario.backup) return { no: 'heats for it' };
   if (path === 'engine' || path === 'collector' || path === 'backup' || path === 'taps') {
@@ -117,7 +123,8 @@ function added(
   if (items.length >= MOST[list]) return { no: 'full', most: MOST[list] };
   const index = at ?? items.length;
   const value = items.toSpliced(index, 0, item);
-  return { edits: [{ path: `taps.${list}`, value }], opens: `taps.${list}[${index}]` };
+  const edits = [{ path: `taps.${list}`, value }, ...movedMarks(scenario, `taps.${list}`, index, 1)];
+  return { edits, opens: `taps.${list}[${index}]` };
 }
 
 /** A copy of a draw under a name of its own; showers may share theirs. */

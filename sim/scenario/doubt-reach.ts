@@ -1,12 +1,24 @@
 /** How far "a little" and "a lot" reach from a value: judgement (grade D), told back wherever it is used. */
 import type { DimensionKey } from '../quantity/index.ts';
-import type { NumberField, QuantityField } from './field.ts';
+import type { Field, NumberField, QuantityField } from './field.ts';
+
+/** What a mark may not be put on: what is computed with rather than simulated, and chance, which varies anyway. */
+const NEVER = /^(run\.(?!start\b)|weather\.seed$)/;
+
+/** Whether a value of a part stands at a path, of which its author may be unsure. */
+export function mayBeMarked(path: string): boolean {
+  return !NEVER.test(path);
+}
+
+export function isMeasured(field: Field): field is QuantityField | NumberField {
+  return field.kind === 'quantity' || field.kind === 'number';
+}
 
 export type Unsure = 'a little' | 'a lot';
 
 /** As a share of the value, either way. */
 const SHARES: Record<Unsure, number> = { 'a little': 0.1, 'a lot': 0.3 };
-/** What has no nought to count shares from, either way: K, s, and rad in a quarter and in three quarters of an hour of sun. */
+/** What has no nought to count shares from, either way: K, s, rad. */
 const STEPS: Partial<Record<DimensionKey, Record<Unsure, number>>> = {
   temperature: { 'a little': 2, 'a lot': 6 },
   clock: { 'a little': 900, 'a lot': 3600 },

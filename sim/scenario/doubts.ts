@@ -1,8 +1,8 @@
 /** The inputs that a file's author marked as unsure, each as the ends between which it is believed. */
 import type { Desk } from './desk.ts';
-import { reachOf, type Unsure } from './doubt-reach.ts';
+import { isMeasured, mayBeMarked, reachOf, type Unsure } from './doubt-reach.ts';
 import { expectation } from './expectation.ts';
-import type { Band, Field, NumberField, QuantityField } from './field.ts';
+import type { Band, NumberField, QuantityField } from './field.ts';
 import type { ScenarioValues } from './fields/index.ts';
 import { nearestPath } from './known-path.ts';
 import { placeAt, standing, type Told, toldBy } from './outline/place.ts';
@@ -19,9 +19,6 @@ export interface Mark {
 type Doubt = NonNullable<ScenarioValues['doubts']>[number];
 type Measured = QuantityField | NumberField;
 
-/** What a mark may not be put on: what is computed with rather than simulated, and chance, which varies anyway. */
-const NEVER = /^(run\.(?!start\b)|weather\.seed$)/;
-
 /** @param json the file itself; `desk` has been told of every default that it leaves open */
 export function marksFrom(desk: Desk, json: unknown, doubts: readonly Doubt[]): Mark[] {
   const told = toldBy(desk.filled);
@@ -36,8 +33,8 @@ export function marksFrom(desk: Desk, json: unknown, doubts: readonly Doubt[]): 
       return [];
     }
     const { field } = place;
-    if (!isMeasured(field) || NEVER.test(input)) {
-      const what = NEVER.test(input) ? 'what the run is computed with' : `a ${field.kind}`;
+    if (!isMeasured(field) || !mayBeMarked(input)) {
+      const what = mayBeMarked(input) ? `a ${field.kind}` : 'what the run is computed with';
       const fix = 'mark a value of a part, as in "store.bridges"';
       desk.problem([...at, 'input'], 'a quantity or a number of a part', `"${input}", ${what}`, fix);
       return [];
@@ -74,10 +71,6 @@ function strange(desk: Desk, at: readonly PropertyKey[], input: string): void {
   }
   const fix = near ? `did you mean "${near}"?` : 'see tankful schema for the names';
   desk.problem([...at, 'input'], 'the path of an input', describeValue(input), fix);
-}
-
-function isMeasured(field: Field): field is Measured {
-  return field.kind === 'quantity' || field.kind === 'number';
 }
 
 /** The ends that the author names. */

@@ -2,6 +2,8 @@
 export type { WeatherFiles } from './build/weather-file.ts';
 export { withWeather } from './build/with-weather.ts';
 export { describeDefaults, type FieldEntry, fieldEntries } from './catalogue.ts';
+export { movedMarks } from './doubt-paths.ts';
+export { isMeasured, mayBeMarked, reachOf, type Unsure } from './doubt-reach.ts';
 export type { Mark } from './doubts.ts';
 export type { Band, Grade } from './field.ts';
 export { SCENARIO_FORMAT, SCENARIO_VERSION, type Scenario } from './fields/index.ts';

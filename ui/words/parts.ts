@@ -40,6 +40,21 @@ export const cardWords = {
   within: (given: number, assumed: number) =>
     [given > 0 ? `${given} yours` : '', assumed > 0 ? `${assumed} assumed` : ''].filter(Boolean).join(', '),
   understood: (label: string, text: string) => `${label}: ${text}`,
+  doubt: {
+    title: 'How sure',
+    legend: (label: string) => `How sure of ${label}`,
+    sure: 'sure',
+    ownBand: 'as the band it comes with',
+    'a little': 'a little unsure',
+    'a lot': 'a lot',
+    between: 'between',
+    help: 'What is unsure is varied in Doubts, and widens the bands of the other answers.',
+    reach: (low: string, high: string) => `Believed from ${low} to ${high}.`,
+    nothing: 'A share of nothing is nothing: choose “between” and name both ends.',
+    from: 'Lowest',
+    to: 'Highest',
+    order: { expected: 'more than the lowest', fix: 'swap the two, or move one of them' },
+  },
   range: {
     title: 'Try a range',
     help: 'Runs the design once for each value between these two and shows what changes.',

@@ -2,6 +2,7 @@
  * What must be written into a scenario file to enter, switch, add or take out something. A file need not say
  * everything: what stood in for a whole that is now written down in part is written down beside it, unchanged.
  */
+import { movedMarks } from '../doubt-paths.ts';
 import type { Field, Fields } from '../field.ts';
 import type { FilledDefault } from '../fill.ts';
 import { pathSteps, pathText } from '../problem.ts';
@@ -104,12 +105,13 @@ export function removing(
   filled: readonly FilledDefault[],
 ): Changes {
   const items = itemsOf(listAt(json, path, filled));
-  return entering(
+  const { edits, examples } = entering(
     json,
     path,
     items.filter((_, i) => i !== index),
     filled,
   );
+  return { edits: [...edits, ...movedMarks(json, path, index, -1)], examples };
 }
 
 /** The least that says of a thing what stood in for it; what must be said and is not known gets an example. */

@@ -5,6 +5,8 @@ import { live } from 'lit/directives/live.js';
 import type { OutlineEntry, OutlineNode } from '../../../../sim/index.ts';
 import { cardWords, sentenceCase, troubleLine } from '../../../words/index.ts';
 import { cautionsAt } from './cautions-at.ts';
+import { doubtControl } from './doubt-control.ts';
+import { canDoubt } from './doubt-spec.ts';
 import { type EntryView, entryView } from './entry-view.ts';
 import type { Hands } from './hands.ts';
 import { rangeOpener } from './range-opener.ts';
@@ -38,10 +40,11 @@ export function entryControl(
   </div>`;
 }
 
-/** How to measure it, and what becomes of it over a range. */
+/** How to measure it, how sure one is of it, and what becomes of it over a range. */
 function aids(entry: OutlineEntry, label: string, hands: Hands): TemplateResult | typeof nothing {
   const { measure, field } = entry;
   if (measure === null && !hasRange(field)) return nothing;
+  const doubt = canDoubt(entry) ? doubtControl(entry, label, hands) : nothing;
   return html`<div class="aids">
     ${
       measure === null
@@ -51,7 +54,7 @@ function aids(entry: OutlineEntry, label: string, hands: Hands): TemplateResult 
             <p>${measure}</p>
           </details>`
     }
-    ${hasRange(field) ? rangeOpener(entry, label, hands) : nothing}
+    ${doubt} ${hasRange(field) ? rangeOpener(entry, label, hands) : nothing}
   </div>`;
 }
 

@@ -33,6 +33,7 @@ import { LightElement } from '../light-element.ts';
 import { cautionsIn, type PlacedCaution } from './card-cautions.ts';
 import { type CardPlan, nodesIn, planOf } from './card-plan.ts';
 import { cautionsAt } from './cautions-at.ts';
+import { type DoubtEnd, doubtAt, doubtEdit, endEdit, type Sureness } from './doubt-spec.ts';
 import { idOf, isUnder, strayTroubles } from './entry-view.ts';
 import type { Hands } from './hands.ts';
 import { absence, foldedNodes, isWrong, placedNodes } from './node-view.ts';
@@ -56,6 +57,7 @@ export class TankfulCard extends LightElement {
   @state() private draft: { path: string; text: string } | null = null;
   @state() private examples: ReadonlySet<string> = new Set();
   @state() private rangeTrouble: Hands['rangeTrouble'] = null;
+  @state() private doubtTrouble: Hands['doubtTrouble'] = null;
   @state() private said = '';
 
   private called = '';
@@ -116,11 +118,13 @@ export class TankfulCard extends LightElement {
   }
 
   private hands({ root, asked }: CardPlan): Hands {
-    const { units, rangeTrouble, problems, notes, typed, draft, examples } = this;
+    const { units, rangeTrouble, doubtTrouble, problems, notes, typed, draft, examples } = this;
     return {
       around: { problems, notes, typed, units, draft, examples, sourced: null },
       units,
       rangeTrouble,
+      doubtTrouble,
+      doubtAt: (path) => doubtAt(this.scenario, path),
       elsewhere: new Set(),
       cautions: this.placedCautions(root, asked),
       draft: ({ path }, text) => {
@@ -133,6 +137,8 @@ export class TankfulCard extends LightElement {
       describe: this.describe,
       add: this.add,
       remove: this.takeOut,
+      mark: this.mark,
+      markEnd: this.markEnd,
       tryRange: this.tryRange,
     };
   }
@@ -206,6 +212,19 @@ export class TankfulCard extends LightElement {
   private readonly takeOut = ({ path }: OutlineList, index: number, label: string): void => {
     this.wanted = idOf(path);
     this.commit(removing(this.scenario, path, index, this.filled), label);
+  };
+
+  private readonly mark = (entry: OutlineEntry, label: string, sureness: Sureness): void => {
+    this.doubtTrouble = null;
+    const edits = [doubtEdit(this.scenario, entry, sureness, this.units)];
+    this.commit({ edits, examples: [] }, cardWords.doubt.legend(label));
+  };
+
+  private readonly markEnd = (entry: OutlineEntry, label: string, end: DoubtEnd, typed: string): void => {
+    const found = endEdit(this.scenario, entry, end, typed);
+    this.doubtTrouble = found.ok ? null : { path: entry.path, end, trouble: found.trouble };
+    if (found.ok) this.commit({ edits: [found.edit], examples: [] }, cardWords.doubt.legend(label));
+    else this.said = troubleLine(found.trouble);
   };
 
   private readonly tryRange = (entry: OutlineEntry, label: string, typed: Record<RangeBox, string>): void => {
