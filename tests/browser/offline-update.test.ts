@@ -32,12 +32,16 @@ async function newerBuild(): Promise<string> {
 const offer = (page: Page) => page.locator('tankful-newer', { hasText: 'A newer version is ready.' });
 
 describe('a newer version', () => {
-  it('waits until asked; another window stays with the older one', async () => {
+  it('waits until asked, and then has the same design; another window stays with the older one', async () => {
     const newer = await newerBuild();
     const server = await ownServer();
     const { page, errors } = await visit({ home: server.home, keeping: true });
     await page.evaluate(() => navigator.serviceWorker.ready);
     expect(await page.locator('tankful-newer').innerText()).toBe('');
+
+    await page.fill('input[name=days]', '3');
+    await page.press('input[name=days]', 'Enter');
+    await page.locator('tankful-kept', { hasText: /Saved/ }).waitFor();
 
     await server.serve(newer);
     const other = await page.context().newPage();
@@ -53,6 +57,9 @@ describe('a newer version', () => {
 
     await page.getByRole('button', { name: 'Use it now' }).click();
     await page.waitForFunction(() => document.title.startsWith('Newer: '));
+    await page.waitForFunction(
+      () => document.querySelector<HTMLInputElement>('input[name=days]')?.value === '3',
+    );
     expect(await page.locator('tankful-newer').count()).toBeLessThanOrEqual(1);
     expect(await other.title()).toMatch(/^Tankful/);
 
