@@ -154,6 +154,7 @@ export const doubtsWords: AnswerWords = {
       key: 'top',
       title: () => 'Top of the store',
       lines: { stands: 'as it stands', least: 'least of all runs', most: 'most' },
+      thin: (name) => (name.startsWith('run ') ? name : null),
     },
   ],
   headline,

@@ -5,6 +5,7 @@ export const answerViewWords = {
   knee: (at: string, begins: string) => `from ${at} on ${begins}`,
   curveHelp: 'Left and right by value, up and down by line.',
   curveSentence: (title: string, lines: string) => `${title}: ${lines}.`,
+  thin: (many: number) => `each of ${many} runs`,
   from: (label: string, low: string, high: string) => `${label} from ${low} to ${high}`,
   showTable: 'Show as table',
   hideTable: 'Hide table',

@@ -51,6 +51,8 @@ export interface ShownCurve {
   lines: Record<string, string>;
   /** What begins at its knee, if it has one. */
   knee?: string;
+  /** What a line is called that is one of many, drawn thin where there is room; null for others. */
+  thin?: (name: string) => string | null;
 }
 
 /** An answer in words. */

@@ -18,11 +18,19 @@ export interface AnswerCurve {
   at: number[];
   /** Each value of x in words, with its unit. */
   atWords: string[];
-  lines: { label: string; values: (number | null)[]; words: string[] }[];
+  lines: AnswerLine[];
+  /** Of many alike, drawn thin beneath the others. */
+  thin: AnswerLine[];
   present: number | null;
   presentWords: string;
   knee: number | null;
   kneeWords: string;
+}
+
+export interface AnswerLine {
+  label: string;
+  values: (number | null)[];
+  words: string[];
 }
 
 /** How the numbers of one axis are shown. */
@@ -40,11 +48,12 @@ const nothing = '–';
 /** Null where the curve holds fewer than two numbers that there are words for. */
 export function answerCurve(
   curve: Curve,
-  { lines: names, knee: begins }: Pick<ShownCurve, 'lines' | 'knee'>,
+  { lines: names, knee: begins, thin = () => null }: Pick<ShownCurve, 'lines' | 'knee' | 'thin'>,
   say: Say,
 ): AnswerCurve | null {
   const known = curve.lines.filter(({ name }) => name in names);
-  const values = known.flatMap((line) => line.values.filter((value) => value !== null));
+  const many = curve.lines.filter(({ name }) => thin(name) !== null);
+  const values = [...known, ...many].flatMap((line) => line.values.filter((value) => value !== null));
   if (known.length === 0 || values.length < 2 || curve.at.length < 2) return null;
   const x = shownAs(curve.x, curve.at, say);
   const y = shownAs(known[0].y, values, say);
@@ -58,15 +67,20 @@ export function answerCurve(
     y: { unit: y.unit, range: rangeOf(Math.min(...tall), Math.max(...tall)), tick: y.tick },
     at,
     atWords: curve.at.map(x.words),
-    lines: known.map(({ name, values }) => ({
-      label: names[name],
-      values: values.map((value) => (value === null ? null : y.of(value))),
-      words: values.map((value) => (value === null ? nothing : y.words(value))),
-    })),
+    lines: known.map(({ name, values }) => lineOf(names[name], values, y)),
+    thin: many.map(({ name, values }) => lineOf(thin(name) ?? name, values, y)),
     present: present === null ? null : x.of(present),
     presentWords: present === null ? '' : `${answerViewWords.present}: ${x.words(present)}`,
     knee: knee === null ? null : x.of(knee),
     kneeWords: knee === null ? '' : answerViewWords.knee(x.words(knee), begins ?? ''),
+  };
+}
+
+function lineOf(label: string, values: readonly (number | null)[], y: Shown): AnswerLine {
+  return {
+    label,
+    values: values.map((value) => (value === null ? null : y.of(value))),
+    words: values.map((value) => (value === null ? nothing : y.words(value))),
   };
 }
 

@@ -7,6 +7,8 @@ export interface CurveData {
   at: readonly number[];
   /** Null where nothing is known. */
   lines: readonly (readonly (number | null)[])[];
+  /** Lines of many alike, beneath the others. */
+  thin?: readonly (readonly (number | null)[])[];
   x: Range;
   y: Range;
   present: number | null;
@@ -37,7 +39,8 @@ export function curveScales({ x, y }: Pick<CurveData, 'x' | 'y'>, frame: Frame):
 
 export function curveChart(data: CurveData, frame: Frame, words: CurveWords): string {
   const { x, y } = curveScales(data, frame);
-  const { at, lines, present, knee, chosen } = data;
+  const { at, lines, thin = [], present, knee, chosen } = data;
+  const many = thin.map((values) => tag('path', { class: 'line thin', d: linePath(at, values, x, y) }));
   const paths = lines.map((values, i) =>
     tag('path', {
       class: `line curve-${i % 4}${i === chosen ? ' chosen' : ''}`,
@@ -48,7 +51,7 @@ export function curveChart(data: CurveData, frame: Frame, words: CurveWords): st
     valueAxis(frame, y, data.y.at, words.y),
     numberAxis(frame, x, data.x.at, words.x),
     // The first line lies on top of the others.
-    inside(frame, ...paths.reverse()),
+    inside(frame, ...many, ...paths.reverse()),
     label(words.unit, frame.left - 6, frame.top - 10, { class: 'value' }),
     present === null ? '' : presentMark(present, data, frame, words.present),
     knee === null ? '' : kneeMark(x(knee), frame, words.knee),

@@ -64,6 +64,19 @@ describe('a curve in the reader’s units', () => {
     expect(found?.y.unit).toBe('h');
   });
 
+  it('keeps lines of many apart from the others, and reaches over them too', () => {
+    const [line] = byLength().lines;
+    const run = { ...line, name: 'run 7', values: [10, 20, 30, 90] };
+    const thin = (name: string) => (name.startsWith('run') ? name : null);
+    const found = answerCurve(byLength({ lines: [line, run] }), { ...names, thin }, sayIn('SI'));
+    expect(found?.lines.map(({ label }) => label)).toEqual(['outlet']);
+    expect(found?.thin).toEqual([
+      { label: 'run 7', values: run.values, words: ['10 °C', '20 °C', '30 °C', '90 °C'] },
+    ]);
+    expect(found?.y.range.high).toBeGreaterThanOrEqual(90);
+    expect(answerCurve(byLength({ lines: [line, run] }), names, sayIn('SI'))?.thin).toEqual([]);
+  });
+
   it('is none where fewer than two numbers are known', () => {
     const [line] = byLength().lines;
     const values = [null, 35, null, null];

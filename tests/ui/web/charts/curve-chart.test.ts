@@ -46,6 +46,25 @@ describe('curveChart', () => {
     expect(curveChart(data, frame, words)).toContain('d="M152,100h0"');
   });
 
+  it('draws many lines alike thin, beneath the others', () => {
+    const many = curveChart(
+      {
+        ...data,
+        thin: [
+          [40, 40, 140],
+          [90, null, 90],
+        ],
+      },
+      frame,
+      words,
+    );
+    const thin = many.match(/<path class="line thin"[^>]*>/g) ?? [];
+    expect(thin).toHaveLength(2);
+    expect(thin[0]).toContain('d="M52,120h0L152,120L252,20"');
+    expect(many.indexOf('line thin')).toBeLessThan(many.indexOf('line curve-'));
+    expect(curveChart(data, frame, words)).not.toContain('thin');
+  });
+
   it('never reads words as markup', () => {
     expect(curveChart(data, frame, words)).toContain('from 25 ft on &lt;more&gt; stops paying');
   });

@@ -63,6 +63,11 @@ export class TankfulCurve extends LightElement {
               )
             : nothing
         }
+        ${
+          curve.thin.length > 0
+            ? html`<span class="key">${swatch('line thin')}${answerViewWords.thin(curve.thin.length)}</span>`
+            : nothing
+        }
       </figcaption>
       <p class="curve-readout" aria-hidden="true">
         <strong>${curve.atWords[this.at]}</strong>
@@ -108,6 +113,7 @@ export class TankfulCurve extends LightElement {
       x,
       y: curve.y.range,
       lines: curve.lines.map(({ values }) => values),
+      thin: curve.thin.map(({ values }) => values),
       chosen: this.read && curve.lines.length > 1 ? this.line : null,
     };
     const drawing = curveChart(data, frame, {
@@ -137,12 +143,13 @@ export class TankfulCurve extends LightElement {
 
   private table(): TemplateResult {
     const { curve } = this;
+    const columns = [...curve.lines, ...curve.thin];
     return html`<div class="scrolls" tabindex="0" role="group" aria-label=${this.title}>
       <table>
         <thead>
           <tr>
             <th scope="col">${this.name}</th>
-            ${curve.lines.map(({ label }) => html`<th scope="col">${label}</th>`)}
+            ${columns.map(({ label }) => html`<th scope="col">${label}</th>`)}
           </tr>
         </thead>
         <tbody>
@@ -150,7 +157,7 @@ export class TankfulCurve extends LightElement {
             (words, i) =>
               html`<tr>
                 <th scope="row">${words}</th>
-                ${curve.lines.map((line) => html`<td>${line.words[i]}</td>`)}
+                ${columns.map((line) => html`<td>${line.words[i]}</td>`)}
               </tr>`,
           )}
         </tbody>
