@@ -13,6 +13,8 @@ export {
   fitAnswer,
   fittedScenario,
 } from './answers/fit/fit.ts';
+export { RECIPES, type Recipe, type RecipeField, type RecipeKind } from './answers/fit/recipe-fields.ts';
+export { type RecipeAnswer, recipeAnswer } from './answers/fit/recipes.ts';
 export { whatTable } from './answers/fit/what-table.ts';
 export { hoursAnswer } from './answers/hours/hours-answer.ts';
 export { type DoJobs, doHere, doJob, type Job, type JobResult, jobByDays } from './answers/job.ts';

@@ -10,6 +10,7 @@ import { type OnProgress, Sweep } from '../sweep.ts';
 import { deviationsAt, type FitInput, fitInputs, valueAt } from './inputs.ts';
 import { information, inverse, type LeastSquares, type Solution, slopesAt, solve } from './least-squares.ts';
 import { celsius, logEdits } from './log-edits.ts';
+import { measuredEdits } from './measured.ts';
 import { alikeness, driftOf, READING_DOUBT_K, rms } from './misfit.ts';
 import { type Log, readLog } from './read-log.ts';
 import { type Start, startOf } from './start.ts';
@@ -96,7 +97,7 @@ export async function fitAnswer(question: FitQuestion): Promise<FitAnswer> {
   const start = (await problem.residuals([zero]))[0];
   if (!solution || !start) throw failed(sweep);
   const before_K = rms(start) * doubt_K;
-  return answerOf(all, inputs, trials, solution, { doubt_K, before_K });
+  return answerOf(scenario, all, inputs, trials, solution, { doubt_K, before_K });
 }
 
 /** Inputs that the readings feel at all: the others would only cost runs. */
@@ -117,6 +118,7 @@ function failed({ stopped, problems }: Sweep): RangeError {
 }
 
 function answerOf(
+  scenario: Scenario,
   all: FitInput[],
   inputs: FitInput[],
   trials: Trials,
@@ -162,7 +164,7 @@ function answerOf(
     measured_C: value_C,
     simulated_C: value_C + errors_K[m],
   }));
-  const edits = told.flatMap(({ path, value }) => all.find((each) => each.path === path)?.edits(value) ?? []);
+  const edits = editsOf(scenario, all, told);
   const rms_K = { before: before_K, after: rms(errors_K) };
   return { inputs: fitted, together, probes, rms_K, compared, edits, ignored: log.ignored, settled };
 }
@@ -176,6 +178,22 @@ function fittedInput(input: FitInput, u: number, sd: number): FittedInput {
   });
   const { path, form } = input;
   return { path, form, before: band(0, 1), ...band(u, sd), left: Math.min(1, sd), told: sd < TOLD };
+}
+
+/** Told values as a file has them, marked with the bands they were told with. */
+function editsOf(scenario: Scenario, all: readonly FitInput[], told: readonly FittedInput[]): Edit[] {
+  const written = told.flatMap(({ path, ...band }) => {
+    const input = all.find((each) => each.path === path);
+    if (!input) return [];
+    const [value, low, high] = [band.value, band.low, band.high].map((at) => input.edits(at));
+    const [{ value: own }, ...others] = value as { path: string; value: string | number }[];
+    return [{ measured: { path, value: own, low: `${low[0].value}`, high: `${high[0].value}` }, others }];
+  });
+  const values = measuredEdits(
+    scenario,
+    written.map(({ measured }) => measured),
+  );
+  return [...values, ...written.flatMap(({ others }) => others)];
 }
 
 function untold({ readings }: Log): RangeError {
