@@ -5,9 +5,31 @@ import type { DateField, DayOfYear, DaysField, QuantityField } from './field.ts'
 
 export type TextualField = QuantityField | DaysField | DateField;
 
+/**
+ * Readings of each field's last texts. A hand that drags, and every answer, has a file read again and again in which
+ * all but one of the texts are the same.
+ */
+const known = new WeakMap<QuantityField, Map<string, Reading<number>>>();
+const mostKnown = 32;
+
 export function readText(field: TextualField, text: string): Reading<number | number[] | DayOfYear> {
   if (field.kind === 'days') return parseDays(text);
   if (field.kind === 'date') return parseDate(text);
+  let readings = known.get(field);
+  if (!readings) {
+    readings = new Map();
+    known.set(field, readings);
+  }
+  let reading = readings.get(text);
+  if (!reading) {
+    reading = readQuantity(field, text);
+    if (readings.size >= mostKnown) readings.clear();
+    readings.set(text, reading);
+  }
+  return reading;
+}
+
+function readQuantity(field: QuantityField, text: string): Reading<number> {
   const read = parseQuantity(text, field.dimension);
   if (!read.ok) return { ok: false, expected: read.expected, got: read.got, fix: read.fix };
   const [low, high] = field.range;

@@ -143,6 +143,7 @@ export function createAsking(
         mine.stop();
         patch(key, { at: stateOf(key)?.answer ? 'done' : 'none' });
       }
+      pool.endAnswers();
     },
     askQuick() {
       forget();

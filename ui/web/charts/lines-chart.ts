@@ -47,6 +47,8 @@ const endLabelApart_px = 14;
 /** A day narrower than this shows no curve within it. */
 const bandsBelow_px = 12;
 const narrowestGroup_px = 3;
+/** Within a pixel column, less than this is no reach: half as many points are drawn and painted. */
+const leastSeen_px = 0.5;
 
 export function linesChart(data: LinesData, options: ChartOptions): string {
   const { frame, span, of } = options;
@@ -137,8 +139,9 @@ function reachPath(values: ArrayLike<number>, { time_s, step, first, last, x, y 
     const [a, b] = [low[group], high[group]];
     const [near, far] = Math.abs(b - before) < Math.abs(a - before) ? [b, a] : [a, b];
     to(at, y(near));
-    if (far !== near && !Number.isNaN(far)) to(at, y(far));
-    before = far;
+    const seen = Math.abs(y(far) - y(near)) >= leastSeen_px;
+    if (seen) to(at, y(far));
+    before = seen ? far : near;
   }
   return path();
 }

@@ -44,10 +44,13 @@ export function latePool(load: () => Promise<Pool>): Pool {
     },
     answer: (key, scenario, heard) => begin((pool) => pool.answer(key, scenario, heard), heard.failed),
     range: (vary, scenario, heard) => begin((pool) => pool.range(vary, scenario, heard), heard.failed),
+    measure: (measurement, scenario, heard) =>
+      begin((pool) => pool.measure(measurement, scenario, heard), heard.failed),
     detail: (scenario, stretch, heard) =>
       begin(
         (pool) => pool.detail(scenario, stretch, heard),
         () => {},
       ),
+    endAnswers: () => void loading?.then((pool) => pool.endAnswers()),
   };
 }

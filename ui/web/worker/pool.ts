@@ -3,7 +3,7 @@
  * out among all, one to each at a time. Stopping an answer leaves its other runs undone; what is finished is kept.
  */
 import type { Answer, Job, JobResult, RangeAnswer, Scenario, Series, Stretch } from '../../../sim/index.ts';
-import type { AskQuestion, AskReport, Attached, Report } from './protocol.ts';
+import type { AskOrder, AskQuestion, AskReport, Attached, Measured, Measurement, Report } from './protocol.ts';
 import type { WorkerLike } from './runner.ts';
 
 export interface Heard<Found> {
@@ -23,7 +23,13 @@ export interface Pool {
   answer(key: Answer['key'], scenario: Scenario, heard: Heard<Answer>): UnderWay;
   /** Runs the scenario with an input varied, as `store.water_depth=20 in:40 in:5`. */
   range(vary: string, scenario: Scenario, heard: Heard<RangeAnswer>): UnderWay;
+  measure(measurement: Measurement, scenario: Scenario, heard: Heard<Measured>): UnderWay;
   detail(scenario: Scenario, stretch: Stretch, heard: (series: Series) => void): UnderWay;
+  /**
+   * Nobody waits for any answer any more, and a hand wants the processor: workers that are working one out, which
+   * hear nothing meanwhile, are ended.
+   */
+  endAnswers(): void;
 }
 
 interface Seat {
@@ -40,6 +46,12 @@ interface Batch {
   stopped: boolean;
   progress(done: number, of: number): void;
   done(results: (JobResult | null)[]): void;
+}
+
+interface Detail {
+  seat: Seat;
+  order: Extract<AskOrder, { kind: 'detail' }>;
+  heard: (series: Series) => void;
 }
 
 interface Task {
@@ -62,7 +74,7 @@ export function createPool(startWorker: () => WorkerLike, size: number): Pool {
   const seats: Seat[] = [];
   const queue: Task[] = [];
   const asked = new Map<number, Asked>();
-  const details = new Map<number, (series: Series) => void>();
+  const details = new Map<number, Detail>();
   let attached: Attached | null = null;
   let lastId = 0;
 
@@ -115,7 +127,7 @@ export function createPool(startWorker: () => WorkerLike, size: number): Pool {
         return;
       }
       case 'detailed':
-        details.get(report.id)?.(report.series);
+        details.get(report.id)?.heard(report.series);
         details.delete(report.id);
     }
   }
@@ -197,6 +209,12 @@ export function createPool(startWorker: () => WorkerLike, size: number): Pool {
     };
   }
 
+  function look(order: Detail['order'], heard: Detail['heard']): void {
+    const seat = seatFor(({ task, answers }) => task !== null || answers > 0) ?? leastAsked(seats);
+    details.set(order.id, { seat, order, heard });
+    seat.worker.postMessage(order);
+  }
+
   return {
     attach(files) {
       attached = files;
@@ -205,12 +223,20 @@ export function createPool(startWorker: () => WorkerLike, size: number): Pool {
     // What comes back is what was asked for.
     answer: (key, scenario, heard) => ask({ key }, scenario, heard as Heard<AnyAnswer>),
     range: (vary, scenario, heard) => ask({ vary }, scenario, heard as Heard<AnyAnswer>),
+    measure: (measurement, scenario, heard) => ask(measurement, scenario, heard as Heard<AnyAnswer>),
     detail(scenario, stretch, heard) {
-      const seat = seatFor(({ task, answers }) => task !== null || answers > 0) ?? leastAsked(seats);
       const id = ++lastId;
-      details.set(id, heard);
-      seat.worker.postMessage({ kind: 'detail', id, scenario, stretch });
+      look({ kind: 'detail', id, scenario, stretch }, heard);
       return { stop: () => void details.delete(id) };
+    },
+    endAnswers() {
+      for (const { batches } of asked.values()) for (const batch of batches) abandon(batch);
+      asked.clear();
+      for (const seat of seats.filter(({ answers }) => answers > 0)) {
+        seat.worker.terminate();
+        seats.splice(seats.indexOf(seat), 1);
+        for (const detail of details.values()) if (detail.seat === seat) look(detail.order, detail.heard);
+      }
     },
   };
 }

@@ -29,7 +29,7 @@ type Run = Extract<RunOrder, { kind: 'run' }>;
 /** A bar moves visibly by this much; more messages would only slow the run. */
 const reportEvery = 0.01;
 /** By then an estimate shows the days it has: a picture that follows the hand. */
-const firstPicture_ms = 25;
+const firstPicture_ms = 16;
 /** The next picture comes when the estimate is so many times older: copies cost time too. */
 const nextPicture = 3;
 

@@ -79,7 +79,9 @@ export function setUp(builtIn: PageDoors['builtIn'] = null) {
         ranges.push({ vary, scenario: own, heard });
         return { stop() {} };
       },
+      measure: () => ({ stop() {} }),
       detail: () => ({ stop() {} }),
+      endAnswers() {},
     },
   });
   const last = () => runs[runs.length - 1];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Answer, JobResult, RangeAnswer, Scenario } from '../../../../sim/index.ts';
+import type { Answer, JobResult, RangeAnswer, Scenario, Series } from '../../../../sim/index.ts';
 import { createPool, type Heard } from '../../../../ui/web/worker/pool.ts';
 import { HandWorker } from './hand-worker.ts';
 
@@ -144,5 +144,35 @@ describe('a pool', () => {
     expect(host.orders.at(-1)).toEqual({ kind: 'jobs-done', batch: 1, results });
     host.onerror?.({ message: 'no more' } as ErrorEvent);
     expect(heard).toEqual(['no more']);
+  });
+
+  it('ends the workers that work answers out once nobody waits for them; a closer look is asked for anew', () => {
+    const { pool, workers, heard, hear, jobOf } = setUp(1);
+    const { length } = heard;
+    pool.answer('store', scenario, hear);
+    const [host] = workers;
+    host.say({ kind: 'jobs', id: 1, batch: 7, scenario, jobs: [edits(1)] });
+    const looked: unknown[] = [];
+    const stretch = { from_s: 0, to_s: 600, interval_s: 10 };
+    pool.detail(scenario, stretch, (series) => void looked.push(series));
+    pool.endAnswers();
+    expect(host.ended).toBe(true);
+    const [, fresh] = workers;
+    expect(fresh.orders).toEqual([{ kind: 'detail', id: expect.any(Number), scenario, stretch }]);
+    expect(jobOf(fresh)).toBeNull();
+    // What is still said of the old answer is not heard.
+    host.say({ kind: 'answered', id: 1, answer });
+    expect(heard).toHaveLength(length);
+    const [order] = fresh.orders;
+    const series = {} as Series;
+    if ('id' in order) fresh.say({ kind: 'detailed', id: order.id, series });
+    expect(looked).toEqual([series]);
+  });
+
+  it('leaves workers alone that work no answer out', () => {
+    const { pool, workers } = setUp();
+    pool.detail(scenario, { from_s: 0, to_s: 600, interval_s: 10 }, () => {});
+    pool.endAnswers();
+    expect(workers.map(({ ended }) => ended)).toEqual([false]);
   });
 });
