@@ -65,10 +65,11 @@ export class TankfulKept extends LightElement {
     </button>`;
   }
 
+  /** The page's files hear a button by its `data-file`. */
   private trouble({ saved }: Kept): TemplateResult | typeof nothing {
     if (saved?.at !== 'failed') return nothing;
     return html`<p>${shelfWords.unsaved[saved.why]}</p>
-      <button type="button" class="plain" @click=${this.saveToFile}>${shelfWords.saveToFile}</button>`;
+      <button type="button" class="plain" data-file="save">${shelfWords.saveToFile}</button>`;
   }
 
   private note(text: string, offer?: string, ask?: KeepVerb): TemplateResult {
@@ -79,11 +80,6 @@ export class TankfulKept extends LightElement {
           : nothing
       }`;
   }
-
-  private readonly saveToFile = async (): Promise<void> => {
-    const { saveToFile } = await import('../../app/files/save-to-file.ts');
-    await saveToFile(this.design);
-  };
 
   private readonly openShelf = async (): Promise<void> => {
     await import('./tankful-shelf.ts');
