@@ -39,7 +39,7 @@ export function expectation(field: Field | Discriminator, value: unknown): { exp
         expected: `${field.label}: a ${field.whole ? 'whole ' : ''}number from ${low} to ${high}`,
         fix:
           typeof value === 'string'
-            ? 'write it without quotes'
+            ? 'write the number alone, without quotes'
             : missing
               ? 'add it'
               : 'choose a number in the range',
@@ -48,7 +48,7 @@ export function expectation(field: Field | Discriminator, value: unknown): { exp
     case 'text':
       return {
         expected: `${field.label}: text of 1 to ${field.longest} characters`,
-        fix: missing ? 'add it' : 'write it in double quotes',
+        fix: missing ? 'add it' : typeof value === 'string' ? fitting(value) : 'write it in double quotes',
       };
     case 'flag':
       return { expected: `${field.label}: true or false`, fix: 'write true or false without quotes' };
@@ -74,6 +74,10 @@ export function expectation(field: Field | Discriminator, value: unknown): { exp
       return { expected: `${field.label}: { ... } with ${keys}`, fix: one };
     }
   }
+}
+
+function fitting(text: string): string {
+  return text === '' ? 'write something, or leave it out' : 'shorten it';
 }
 
 function words(choices: readonly string[]): string {

@@ -1,12 +1,13 @@
 /** From the command line's words to a checked plant. */
 import { basename, dirname, join } from 'node:path';
 import {
-  parseScenarioText,
+  parseJsonText,
   type ReadContext,
   type ReadScenario,
   readScenario,
   withWeather,
 } from '../../sim/index.ts';
+import { refusalWords } from '../words/index.ts';
 import { readText, scenarioFile, weatherFile } from './files.ts';
 import { Refusal, refuse } from './refusal.ts';
 
@@ -39,23 +40,20 @@ export function loadScenario(path: string, overrides: Overrides): Loaded {
   return { json, context, read };
 }
 
-/** The file's own JSON as an object; a file that is none goes to the reader as it is, which says why. */
+/** The file's own JSON as an object; anything else goes to the reader as it is, which says why. */
 function jsonOf(text: string, path: string): Record<string, unknown> {
-  try {
-    const json: unknown = JSON.parse(text);
-    if (typeof json === 'object' && json !== null && !Array.isArray(json))
-      return json as Record<string, unknown>;
-  } catch {
-    // Told by the reader below, with line and column.
-  }
-  const read = parseScenarioText(text);
+  const parsed = parseJsonText(text);
+  if (!parsed.ok) throw refusalOf(parsed, path);
+  if (isObject(parsed.json)) return parsed.json;
+  const read = readScenario(parsed.json);
   if (!read.ok) throw refusalOf(read, path);
-  throw refuse(path, 'a scenario: one { ... }', 'something else', 'choose a scenario file');
+  const { expected, got, fix } = refusalWords.noScenario;
+  throw refuse(path, expected, got, fix);
 }
 
 function applyOverrides(json: Record<string, unknown>, { days, from, weather }: Overrides): void {
   if (days !== undefined && !/^\d{1,6}$/.test(days)) {
-    throw refuse('--days', 'a whole number of days', `"${days}"`, 'write it as in --days 7');
+    throw refuse('--days', refusalWords.days.expected, `"${days}"`, refusalWords.days.fix);
   }
   const run = isObject(json.run) ? json.run : {};
   if (days !== undefined) run.days = Number(days);

@@ -27,6 +27,7 @@ const messages: Record<string, [path: string, words: string][]> = {
     ['collector.off', 'less than "on", 4 K - got 6 K'],
     ['collector.horizon[1].direction', 'each direction once'],
   ],
+  comma: [['line 8, column 3', 'remove the comma before }']],
   dates: [
     ['run.from', '29 February is left out'],
     ['run.first_weekday', '"Monday", "Tuesday"'],
@@ -87,6 +88,7 @@ const messages: Record<string, [path: string, words: string][]> = {
     ['coils[0].rolls', 'from 1 to 50'],
     ['coils[0].roll_length', '500 m'],
   ],
+  list: [['', 'got a list of 2 - choose a scenario file']],
   months: [['weather.air', 'a list [ ... ] of 12 - got a list of 11']],
   names: [
     ['weather.kind', 'did you mean "monthly"?'],
@@ -112,6 +114,13 @@ const messages: Record<string, [path: string, words: string][]> = {
     ['site.time_zone', 'west of Greenwich both are negative'],
     ['site.latitude', 'give a weather file'],
   ],
+  prices: [
+    ['prices.currency', '1 to 6 characters - got "dollars" - shorten it'],
+    ['prices.copper_per_kg', 'got "$20" - write the number alone'],
+    ['prices.diesel_per_gallon', 'unknown name "diesel_per_gallon"'],
+    ['prices.mixing_valve_each', 'from 0 to 1000000 - got the number -90'],
+    ['prices.foam_per_m2_25mm', 'got "10,50" - write the number alone'],
+  ],
   prototype: [
     ['site.__proto__', 'unknown name "__proto__"'],
     ['weather.kind', 'got "__proto__"'],
@@ -126,11 +135,29 @@ const messages: Record<string, [path: string, words: string][]> = {
     ['engine.load_by_hour', 'each clock time once'],
     ['engine.radiator.full', 'hotter than it begins'],
   ],
+  shapes: [
+    ['site', '{ ... } with latitude, longitude'],
+    ['store.inside', '"tote" - got "48 in x 36 in x 36 in" - write it in braces'],
+    ['store.water_depth', 'got a list of 1 - write it, as in "32 in"'],
+    ['store.insulation.sides', 'got an object { ... } - write it in square brackets'],
+    ['coils', 'a list [ ... ] of 0 to 8 - got an object'],
+    ['engine', 'got the boolean true - write it in braces'],
+    ['taps', 'take it out of the list'],
+  ],
+  supply: [
+    ['supply.cold.temperature', 'a list [ ... ] of 12 - got a list of 11'],
+    ['supply.cold.temperature[2]', '32 °F (0 °C) to 113 °F (45 °C) - got "30 F"'],
+    ['supply.pump.open_flow', '"psi" measures a pressure'],
+    ['supply.pump.cut_out', '"gpm" measures a flow'],
+    ['supply.pump.power', 'the unit "A" is unknown'],
+    ['supply.lift', 'got the number 6 - add the unit'],
+  ],
   tube: [
     ['coils[0].tube.size', '3/4 in, 1 in'],
     ['coils[1].tube.inside', 'less than the outside, 12.7 mm - got 15.9 mm'],
     ['coils[2].join', '"series" or "parallel"'],
   ],
+  twice: [['line 18, column 5', '"water_depth" stands here twice: keep one']],
   'two-engines': [
     ['engine', 'there can be only one'],
     ['collector.kind', 'got nothing'],
@@ -183,7 +210,9 @@ describe('a broken example', () => {
   it.each(brokenFiles())('%s fills every part of every message', (name) => {
     const read = parseScenarioText(textOf(name));
     for (const problem of read.ok ? [] : read.problems) {
-      for (const part of Object.values(problem)) expect(part).toMatch(/\S/);
+      const { expected, got, fix } = problem;
+      for (const part of [expected, got, fix]) expect(part).toMatch(/\S/);
+      expect(problemLine(problem)).toMatch(/^\S.* - expected /);
       expect(problemLine(problem)).not.toMatch(/undefined|NaN|\[object|\n/);
       expect(problemLine(problem).length).toBeLessThan(700);
     }

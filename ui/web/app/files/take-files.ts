@@ -12,7 +12,8 @@ import {
 } from '../../../../sim/index.ts';
 import { fileWords } from '../../../words/index.ts';
 import type { Attached } from '../../worker/protocol.ts';
-import type { Page } from '../page.ts';
+import type { Opened, Page } from '../page.ts';
+import type { ReadLink } from './link.ts';
 import { type FileLike, isDesignName, readText } from './read-text.ts';
 
 /** What became of a file. */
@@ -65,16 +66,23 @@ export async function takeFiles(page: TakingPage, files: readonly FileLike[]): P
 
 async function takeDesign(page: TakingPage, { name, text }: Text, tables: Text[]) {
   const parsed = parseJsonText(text);
-  const migrated = parsed.ok ? migrate(parsed.json) : parsed;
-  if (!migrated.ok) return { as: 'refused' as const, problems: inFile(name, migrated.problems) };
-  const wanted = weatherFileOf(migrated.json);
-  const weather = tables.find((table) => table.name === wanted);
+  const weather = parsed.ok ? tables.find((table) => table.name === weatherFileOf(parsed.json)) : undefined;
   const attached = weather && { [weather.name]: weather.text };
   const also = { name: name.replace(/\.[^.]*$/, ''), ...(attached && { attached }) };
-  const { taken, problems } = await page.openScenario(migrated.json, also);
+  const { taken, problems } = await openDesign(page, parsed, also);
   return taken
     ? { as: 'design' as const, problems, attached: weather?.name }
     : { as: 'refused' as const, problems: inFile(name, problems) };
+}
+
+/** Brings JSON of an older version up to today's before it becomes a design; the file stays as it is. */
+export async function openDesign(
+  page: Pick<Page, 'openScenario'>,
+  parsed: ReadLink,
+  also: Parameters<Page['openScenario']>[1] = {},
+): Promise<Opened> {
+  const migrated = parsed.ok ? migrate(parsed.json) : parsed;
+  return migrated.ok ? page.openScenario(migrated.json, also) : { taken: false, problems: migrated.problems };
 }
 
 function takeTable(page: TakingPage, { name, text }: Text): Pick<Taken, 'as' | 'problems'> {
@@ -117,8 +125,8 @@ function weatherEdits(scenario: Scenario, file: string): Edit[] {
 }
 
 /** The weather file that a scenario names; null where it names none. */
-export function weatherFileOf(scenario: object): string | null {
-  const { weather } = scenario as { weather?: { kind?: unknown; file?: unknown } };
+export function weatherFileOf(scenario: unknown): string | null {
+  const { weather } = (scenario ?? {}) as { weather?: { kind?: unknown; file?: unknown } };
   return weather?.kind === 'file' && typeof weather.file === 'string' ? weather.file : null;
 }
 

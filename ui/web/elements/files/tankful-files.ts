@@ -7,7 +7,14 @@ import { linkOf, readLink } from '../../app/files/link.ts';
 import { readText } from '../../app/files/read-text.ts';
 import { type Saved, saveFile } from '../../app/files/save-file.ts';
 import { saveToFile } from '../../app/files/save-to-file.ts';
-import { mostFiles, type Taken, takeFiles, takeWeather, weatherFileOf } from '../../app/files/take-files.ts';
+import {
+  mostFiles,
+  openDesign,
+  type Taken,
+  takeFiles,
+  takeWeather,
+  weatherFileOf,
+} from '../../app/files/take-files.ts';
 import type { Page } from '../../app/page.ts';
 import type { Design } from '../../app/page-state.ts';
 import { LightElement } from '../light-element.ts';
@@ -97,13 +104,9 @@ export class TankfulFiles extends LightElement {
   }
 
   async openLink(fragment: string): Promise<void> {
-    const read = await readLink(fragment);
-    const opened = read.ok
-      ? await this.page.openScenario(read.json)
-      : { taken: false, problems: read.problems };
+    const { taken, problems } = await openDesign(this.page, await readLink(fragment));
     // Loaded again, the page goes on with what became of the design, not with the link.
     history.replaceState(history.state, '', location.pathname + location.search);
-    const { taken, problems } = opened;
     if (taken && problems.length > 0)
       await this.tell({ words: [fileWords.openedLink, fileWords.notSound], problems: [] });
     else await this.tell({ words: [taken ? fileWords.openedLink : fileWords.refusedLink], problems });
