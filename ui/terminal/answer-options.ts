@@ -7,7 +7,7 @@ import {
   formatQuantity,
   parseQuantity,
 } from '../../sim/index.ts';
-import { type AnswerWords, sayIn, type UnitSystem } from '../words/index.ts';
+import { type AnswerWords, optionWords, refusalWords, sayIn, type UnitSystem } from '../words/index.ts';
 import { answerJson, tableCsv } from './answer-files.ts';
 import { answerText } from './answer-report.ts';
 import { Refusal, refuse } from './refusal.ts';
@@ -23,21 +23,22 @@ export interface AnswerOptions {
 
 export function answerOptions(command: Command): Command {
   return command
-    .option('--units <system>', 'us or si', 'us')
-    .option('--json', 'print everything as JSON, in SI')
-    .option('--csv', 'print the main table as CSV')
-    .option('--plain', 'ASCII without colour');
+    .option('--units <system>', optionWords.units, 'us')
+    .option('--json', optionWords.json)
+    .option('--csv', optionWords.csv)
+    .option('--plain', optionWords.plain);
 }
 
 export function unitsOf(word: string | undefined): UnitSystem {
   const units = word?.toUpperCase();
   if (units === 'US' || units === 'SI') return units;
-  throw refuse('--units', 'us or si', `"${word}"`, 'leave it out for us');
+  throw refuse('--units', refusalWords.units.expected, `"${word}"`, refusalWords.units.fix);
 }
 
 /** One of them at most. */
 export function checkForm({ json, csv }: AnswerOptions): void {
-  if (json && csv) throw refuse('command line', 'one of --json, --csv', 'both', 'leave one out');
+  const { expected, got, fix } = refusalWords.oneForm;
+  if (json && csv) throw refuse(refusalWords.commandLine, expected, got, fix);
 }
 
 /** An option's quantity in SI, within a range. */
@@ -52,7 +53,12 @@ export function quantityOption(
   if (!read.ok) throw refuse(flag, read.expected, read.got, read.fix);
   if (read.value >= low && read.value <= high) return read.value;
   const [least, most] = [low, high].map((value) => formatQuantity(value, dimension, 'US'));
-  throw refuse(flag, `${least} to ${most}`, `"${text}"`, `write it as in ${flag} "${example}"`);
+  throw refuse(
+    flag,
+    refusalWords.within(least, most),
+    `"${text}"`,
+    refusalWords.writtenAs(`${flag} "${example}"`),
+  );
 }
 
 /** An error of an answer speaks in the house's form, a line each problem. */

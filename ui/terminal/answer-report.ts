@@ -3,6 +3,7 @@ import type { Answer, FilledDefault } from '../../sim/index.ts';
 import {
   type AnswerWords,
   answerCaution,
+  answerReportWords,
   type RowByKey,
   rowsOf,
   type Say,
@@ -44,7 +45,7 @@ export function answerText({ answer, words, filled, say }: AnswerReport, screen:
     ),
     [
       ...(answer.taken ?? []).flatMap((key) => wrap(harmless(takenWords[key] ?? key), screen.width, '  ')),
-      ...(answer.stopped ? ['Stopped: what is missing was not computed.'] : []),
+      ...(answer.stopped ? [answerReportWords.stopped] : []),
     ],
   ];
   const text = sections
@@ -85,13 +86,15 @@ function leverLines({ answer, words, filled, say }: AnswerReport, screen: Screen
   const told = new Map(filled.map((entry) => [entry.path, entry]));
   const name = words.headline[answer.headline] ?? answer.headline;
   const lines = top.map(({ path, low, high }) => {
-    const [from, to] = [low, high].map(({ text, value }) => `${say.value({ ...fact, value })} at ${text}`);
+    const [from, to] = [low, high].map(({ text, value }) =>
+      answerReportWords.leverEnd(say.value({ ...fact, value }), text),
+    );
     return `  ${told.get(path)?.label ?? path}: ${from}, ${to} (${path})`;
   });
   const first = told.get(top[0].path)?.measure;
   return [
-    paint(screen, 'bold', `What would change it most (${name})`),
+    paint(screen, 'bold', answerReportWords.levers(name)),
     ...lines.flatMap((line) => wrap(harmless(line), screen.width, '    ')),
-    ...(first ? wrap(harmless(`  Measure first: ${first}`), screen.width, '    ') : []),
+    ...(first ? wrap(harmless(`  ${answerReportWords.measureFirst(first)}`), screen.width, '    ') : []),
   ];
 }

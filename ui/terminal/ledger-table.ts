@@ -1,6 +1,6 @@
 /** The ledger as a table: kWh, kBtu and the share of all that was there to spend. */
 import type { Ledger } from '../../sim/index.ts';
-import { ledgerSideWords, ledgerTotalWords, ledgerWords } from '../words/index.ts';
+import { ledgerSideWords, ledgerTotalWords, ledgerWords, reportWords } from '../words/index.ts';
 import { paint, type Screen } from './screen.ts';
 import { tableLines } from './table.ts';
 import { columnUnit } from './units.ts';
@@ -34,7 +34,7 @@ export function ledgerLines(ledger: Ledger, screen: Screen): string[] {
   const unstored = stored_change_J < 0 ? [row(ledgerTotalWords.unstored, -stored_change_J)] : [];
   const inside = rowsOf('inside');
   const rows = [
-    ['', kWh.symbol, kBtu.symbol, 'share'],
+    ['', kWh.symbol, kBtu.symbol, reportWords.share],
     [ledgerSideWords.in],
     ...rowsOf('in'),
     row(ledgerTotalWords.allIn, allIn_J),
@@ -59,8 +59,9 @@ function totalOf({ paths }: Ledger, side: Side): number {
 /** How well the balance closes; a residual too small for decimals is said as a bound. */
 function residualLine({ residual_percent, throughput_J }: Ledger): string {
   const percent =
-    residual_percent < 0.0001 ? 'less than 0.0001 %' : `${Number(residual_percent.toPrecision(2))} %`;
-  return `${ledgerTotalWords.residual}: ${percent} of ${decimals(kWh.of(throughput_J))} ${kWh.symbol} that passed through.`;
+    residual_percent < 0.0001 ? reportWords.leastResidual : `${Number(residual_percent.toPrecision(2))} %`;
+  const through = `${decimals(kWh.of(throughput_J))} ${kWh.symbol}`;
+  return reportWords.residual(ledgerTotalWords.residual, percent, through);
 }
 
 function wordsOf(key: string): string {

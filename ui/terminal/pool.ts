@@ -5,6 +5,7 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { DoJobs, Job, JobResult, ReadContext, Scenario } from '../../sim/index.ts';
+import { refusalWords } from '../words/index.ts';
 import { type JobThreadData, jobThreadData } from './job-thread.ts';
 import { refuse } from './refusal.ts';
 
@@ -26,9 +27,9 @@ export function workersIn(env: Record<string, string | undefined>): number {
   if (Number.isInteger(workers) && workers >= 1 && workers <= MOST_WORKERS) return workers;
   throw refuse(
     'TANKFUL_WORKERS',
-    `a whole number of threads, 1 to ${MOST_WORKERS}`,
+    refusalWords.threads.expected(MOST_WORKERS),
     `"${said}"`,
-    'leave it out for as many as there are cores',
+    refusalWords.threads.fix,
   );
 }
 
@@ -92,7 +93,7 @@ class Thread {
     worker.on('message', (result: JobResult) => this.#tell(result));
     worker.on('error', (error) => {
       this.#worker = null;
-      this.#tell({ ok: false, problem: `a run - expected to finish - got ${error.message} - report it` });
+      this.#tell({ ok: false, problem: refusalWords.thread(error.message) });
     });
     return worker;
   }

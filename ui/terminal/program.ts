@@ -1,7 +1,7 @@
 /** The command line: commands and options, and what their failures become. */
 import { Command, CommanderError } from 'commander';
 import packageJson from '../../package.json' with { type: 'json' };
-import { troubleLine } from '../words/index.ts';
+import { refusalWords, troubleLine } from '../words/index.ts';
 import { breaksCommand } from './commands/breaks.ts';
 import { checkCommand } from './commands/check.ts';
 import { coilCommand } from './commands/coil.ts';
@@ -65,7 +65,7 @@ function exitCodeOf(error: unknown, terminal: Terminal): number {
     for (const trouble of error.troubles) terminal.err(`${harmless(troubleLine(trouble))}\n`);
     return error.exitCode;
   }
-  const trouble = troubleOf(error, 'tankful', 'please report it together with the scenario file');
+  const trouble = troubleOf(error, 'tankful', refusalWords.report);
   terminal.err(`${harmless(troubleLine(trouble))}\n`);
   return exitCodes.runFailed;
 }
@@ -77,10 +77,9 @@ function usageLine(message: string): string {
     .replace(/^error: /, '')
     .replace(/\s*\n\s*/g, ' ');
   const line = {
-    where: 'command line',
-    expected: 'a command with its options',
+    where: refusalWords.commandLine,
     got,
-    fix: 'see tankful --help',
+    ...refusalWords.command,
   };
   return `${troubleLine(line)}\n`;
 }

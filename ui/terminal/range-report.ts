@@ -6,7 +6,14 @@ import {
   type RangeAnswer,
   type RangePoint,
 } from '../../sim/index.ts';
-import { type FigureKey, figureWords, inColumn, noNumber, type Say } from '../words/index.ts';
+import {
+  type FigureKey,
+  figureWords,
+  inColumn,
+  noNumber,
+  rangeReportWords,
+  type Say,
+} from '../words/index.ts';
 import { csvCell } from './answer-files.ts';
 import { curveLines } from './curve-chart.ts';
 import { paint, type Screen } from './screen.ts';
@@ -33,7 +40,7 @@ export function rangeText(name: string, answer: RangeAnswer, say: Say, screen: S
   const align: Align[] = [...axes.map((): Align => 'left'), ...figures.map((): Align => 'right')];
   // Labels are long and figures many: a line each, by number, and the numbers head the columns.
   const numbered = figures.map(
-    (key, i) => `  ${i + 1}  ${labelOf(key)} (${say.unit(dimensionOf(key)) || 'number'})`,
+    (key, i) => `  ${i + 1}  ${labelOf(key)} (${say.unit(dimensionOf(key)) || rangeReportWords.number})`,
   );
   const short = [[...axes.map(({ path }) => path), ...figures.map((_, i) => `${i + 1}`)]];
   const full = tableLines([...heads, ...rows], align);
@@ -42,12 +49,12 @@ export function rangeText(name: string, answer: RangeAnswer, say: Say, screen: S
   const sections = [
     [
       paint(screen, 'bold', harmless(name)),
-      ...wrap(harmless(`Varied: ${axes.map(({ path }) => path).join(' and ')}.`), screen.width),
+      ...wrap(harmless(rangeReportWords.varied(axes.map(({ path }) => path))), screen.width),
     ],
     curveOf(answer, say, screen),
     table,
     problemLines(points, screen),
-    done < points.length ? [`Stopped: ${done} of ${points.length} runs were done.`] : [],
+    done < points.length ? [rangeReportWords.stopped(done, points.length)] : [],
   ];
   const text = sections
     .filter((lines) => lines.length > 0)
@@ -61,7 +68,7 @@ function problemLines(points: readonly RangePoint[], screen: Screen): string[] {
   return failed.length === 0
     ? []
     : [
-        `${failed.length} of ${points.length} could not be run:`,
+        rangeReportWords.failed(failed.length, points.length),
         ...failed
           .slice(0, MOST_PROBLEMS)
           .flatMap(({ values, problem }) =>
@@ -105,7 +112,7 @@ export function rangeCsv({ axes, figures, points }: RangeAnswer, say: Say): stri
   const rows = points.map((point) => [
     ...point.values.map(String),
     ...figures.map((key) => cell(point, key, say, FILE_DIGITS)),
-    point.figures === null ? (point.problem?.replaceAll('\n', '; ') ?? 'not done') : '',
+    point.figures === null ? (point.problem?.replaceAll('\n', '; ') ?? rangeReportWords.undone) : '',
   ]);
   return `${[head, ...rows].map((row) => row.map(csvCell).join(',')).join('\n')}\n`;
 }

@@ -6,6 +6,7 @@ import {
   eventLabel,
   isCaution,
   licensedWords,
+  reportWords,
   severityWords,
   speakIn,
   type UnitSystem,
@@ -41,12 +42,15 @@ export function reportText(input: ReportInput, screen: Screen): string {
     ledgerLines(result.ledger, screen),
     loose.length === 0
       ? []
-      : [paint(screen, 'bold', 'Mind'), ...loose.flatMap((caution) => cautionLines(caution, units, screen))],
+      : [
+          paint(screen, 'bold', reportWords.mind),
+          ...loose.flatMap((caution) => cautionLines(caution, units, screen)),
+        ],
     eventLines(result, screen),
     [
       ...licensedLines(result, screen),
       ...assumptionLines(input, screen),
-      ...notes.flatMap(({ path, text }) => wrap(harmless(`Note - ${path}: ${text}.`), screen.width, '  ')),
+      ...notes.flatMap(({ path, text }) => wrap(harmless(reportWords.note(path, text)), screen.width, '  ')),
     ],
   ];
   const text = sections
@@ -63,10 +67,10 @@ function headLines({ result, loaded, units }: ReportInput, screen: Screen): stri
   const { run, collector, engine, store } = plant;
   const speak = speakIn(units, { plain: !screen.unicode });
   const parts = [
-    `${run.days} ${run.days === 1 ? 'day' : 'days'} from ${dateWords(run.first_day)}`,
-    `${store.shape.kind} with water ${speak.length(store.water_depth_m)} deep`,
-    engine ? engine.name : 'no engine',
-    collector ? collector.name : 'no collector',
+    reportWords.days(run.days, dateWords(run.first_day)),
+    reportWords.store(store.shape.kind, speak.length(store.water_depth_m)),
+    engine ? engine.name : reportWords.noEngine,
+    collector ? collector.name : reportWords.noCollector,
   ];
   return [
     paint(screen, 'bold', harmless(result.name)),
@@ -83,16 +87,13 @@ function eventLines({ events }: Result, screen: Screen): string[] {
     counts.set(part, ofPart);
   }
   const lines = Array.from(counts, ([part, names]) => {
-    const happened = Array.from(
-      names,
-      ([name, times]) => `${eventLabel(name)} ${times === 1 ? 'once' : `${times} times`}`,
-    );
+    const happened = Array.from(names, ([name, times]) => `${eventLabel(name)} ${reportWords.often(times)}`);
     return `  ${part}: ${happened.join(', ')}`;
   });
   return lines.length === 0
     ? []
     : [
-        paint(screen, 'bold', 'What happened'),
+        paint(screen, 'bold', reportWords.happened),
         ...lines.flatMap((line) => wrap(harmless(line), screen.width, '    ')),
       ];
 }
@@ -107,17 +108,11 @@ function assumptionLines({ loaded, bands, file }: ReportInput, screen: Screen): 
   const { filled } = loaded.read;
   if (filled.length === 0) return [];
   const doubts = doubtful(filled).length;
-  const sentences = [
-    `${filled.length} assumptions were filled in, ${doubts} of them doubtful. List them: tankful check ${file}`,
-  ];
-  if (bands === null && doubts > 0) sentences.push('The bands were left out; --bands works them out.');
+  const sentences = [reportWords.assumptions(filled.length, doubts, file)];
+  if (bands === null && doubts > 0) sentences.push(reportWords.noBands);
   if (bands && bands.tried.length > 0) {
-    const untried =
-      bands.untried.length > 0 ? ` Not tried: ${bands.untried.map(({ path }) => path).join(', ')}.` : '';
-    sentences.push(
-      `Bands: ${bands.tried.length} doubtful assumptions taken to their low and high values one at a time, the deviations added in squares.${untried}`,
-      ...measureSentences(bands),
-    );
+    const untried = bands.untried.map(({ path }) => path);
+    sentences.push(reportWords.bands(bands.tried.length, untried), ...measureSentences(bands));
   }
   return sentences.flatMap((sentence) => wrap(harmless(sentence), screen.width, '  '));
 }
@@ -129,7 +124,7 @@ function measureSentences({ figures }: Bands): string[] {
     if (most.measure === null) continue;
     const seen = counts.get(most.path) ?? {
       count: 0,
-      sentence: `Measure first: ${most.label} (${most.path}). ${most.measure}`,
+      sentence: reportWords.measureFirst(most.label, most.path, most.measure),
     };
     seen.count++;
     counts.set(most.path, seen);

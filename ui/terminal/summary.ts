@@ -1,6 +1,6 @@
 /** What `tankful check` says of a sound file: every quantity as understood, every default with where it comes from. */
 import type { FilledDefault } from '../../sim/index.ts';
-import { inputMeaning } from '../words/index.ts';
+import { inputMeaning, reportWords, summaryWords } from '../words/index.ts';
 import { bandWords, doubtful } from './bands.ts';
 import type { Loaded } from './load.ts';
 import { forScreen, paint, type Screen } from './screen.ts';
@@ -14,17 +14,17 @@ export function summaryText({ json, read }: Loaded, file: string, screen: Screen
     [
       paint(screen, 'bold', harmless(plant.name)),
       ...wrap(
-        `${file} is sound: ${understood.length} quantities read, ${filled.length} assumptions filled in, ${doubtful(filled).length} of them doubtful.`,
+        summaryWords.sound(file, understood.length, filled.length, doubtful(filled).length),
         screen.width,
       ),
     ],
-    [paint(screen, 'bold', 'Understood'), ...tableLines(understood, ['left', 'left', 'left'])],
+    [paint(screen, 'bold', summaryWords.understood), ...tableLines(understood, ['left', 'left', 'left'])],
     [
-      paint(screen, 'bold', 'Filled in'),
-      ...wrap(gradeWords, screen.width),
+      paint(screen, 'bold', summaryWords.filledIn),
+      ...wrap(summaryWords.grades, screen.width),
       ...filled.flatMap((entry) => filledLines(entry, screen)),
     ],
-    notes.flatMap(({ path, text }) => wrap(harmless(`Note - ${path}: ${text}.`), screen.width, '  ')),
+    notes.flatMap(({ path, text }) => wrap(harmless(reportWords.note(path, text)), screen.width, '  ')),
   ];
   const text = sections
     .filter((lines) => lines.length > 0)
@@ -33,16 +33,15 @@ export function summaryText({ json, read }: Loaded, file: string, screen: Screen
   return `${forScreen(text, screen)}\n`;
 }
 
-const gradeWords =
-  'Grades: A handbook, standard or logged data; B long practice; C an assertion; D common practice; invented, for show.';
-
 function filledLines(
   { path, label, value, source, grade, band, measure }: FilledDefault,
   screen: Screen,
 ): string[] {
-  const head = `  ${path}: ${value}${band ? `, perhaps ${bandWords(band)}` : ''} (${grade}: ${source})`;
+  const head = `  ${path}: ${value}${band ? summaryWords.perhaps(bandWords(band)) : ''} (${grade}: ${source})`;
   const lines = wrap(harmless(`${head} - ${label}`), screen.width, '    ');
-  return measure ? [...lines, ...wrap(`    Measure it: ${measure}`, screen.width, '    ')] : lines;
+  return measure
+    ? [...lines, ...wrap(`    ${summaryWords.measureIt(measure)}`, screen.width, '    ')]
+    : lines;
 }
 
 /** A list of alike values, as of twelve months, takes one row. */
@@ -59,7 +58,7 @@ function understoodRows(json: unknown, plain: boolean): string[][] {
       const alike = value.length > longestSpelledOut && value.every((item) => typeof item === 'string');
       const meanings = alike ? value.map((item) => inputMeaning(`${pattern}[]`, item, plain)) : [];
       if (alike && meanings.every((meaning) => meaning !== null)) {
-        rows.push([`  ${path}`, `${value.length} values`, `${meanings[0]}, ...`]);
+        rows.push([`  ${path}`, summaryWords.values(value.length), `${meanings[0]}, ...`]);
       } else {
         for (const [i, item] of value.entries()) visit(item, `${path}[${i}]`, `${pattern}[]`);
       }

@@ -1,7 +1,7 @@
 /** A command whose answer takes many runs: on threads, with progress, stopped cleanly by an interrupt. */
 import type { Command } from 'commander';
 import type { Answer, DoJobs, ReadContext, Scenario } from '../../sim/index.ts';
-import type { AnswerWords } from '../words/index.ts';
+import { type AnswerWords, optionWords } from '../words/index.ts';
 import { type AnswerOptions, answerOptions, checkForm, refusalOf, tell, unitsOf } from './answer-options.ts';
 import { type Loaded, loadScenario, type Overrides } from './load.ts';
 import { Stopped } from './refusal.ts';
@@ -14,9 +14,9 @@ export interface SweepOptions extends AnswerOptions {
 
 /** A file, weather in place of the file's, and how to print; `--progress` for where standard error is no terminal. */
 export function sweepOptions(command: Command): Command {
-  command.argument('<file>', 'scenario file');
-  command.option('--weather <file>', 'weather file in place of the weather in the file');
-  return answerOptions(command).option('--progress', 'say how far it is on standard error');
+  command.argument('<file>', optionWords.file);
+  command.option('--weather <file>', optionWords.weather);
+  return answerOptions(command).option('--progress', optionWords.progress);
 }
 
 /** What an answer that takes runs is asked with. */

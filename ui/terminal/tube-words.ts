@@ -1,4 +1,6 @@
 /** A tube as people write it on the command line: "3/8 refrigeration", "1/2 in plumbing L", "3/4 PEX". */
+
+import { refusalWords } from '../words/index.ts';
 import { refuse } from './refusal.ts';
 
 /** Words for the standards, as said in a shop; the first that matches decides. */
@@ -22,10 +24,8 @@ export function tubeOf(text: string): { kind: string; size: string } {
   if (size && kind) return { kind, size: `${size[1].trim()} ${metric ? 'mm' : 'in'}` };
   throw refuse(
     '--tube',
-    'a size and what tube it is, as "3/8 in refrigeration" or "1/2 in plumbing L"',
+    refusalWords.tube.expected,
     `"${text}"`,
-    size
-      ? 'say which: refrigeration tube measures its name across the outside, plumbing tube 1/8 in more'
-      : 'put the size first',
+    size ? refusalWords.tube.noKind : refusalWords.tube.noSize,
   );
 }

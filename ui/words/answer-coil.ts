@@ -3,13 +3,13 @@ import type { Answer, Banded } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import {
   type AnswerWords,
-  counted,
   limitWords,
   numberColumn,
   type RowByKey,
   rowsOf,
   type ShownColumn,
 } from './answers.ts';
+import { counted } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 import { systemOf } from './units.ts';
 

@@ -1,15 +1,9 @@
 /** Words of the doubts: how often and how far over many runs, what moves it, what would be worth measuring. */
 import type { Answer } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
-import {
-  type AnswerWords,
-  counted,
-  numberColumn,
-  type RowByKey,
-  rowsOf,
-  type ShownColumn,
-} from './answers.ts';
+import { type AnswerWords, numberColumn, type RowByKey, rowsOf, type ShownColumn } from './answers.ts';
 import { weekdayNames } from './dates.ts';
+import { counted } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 function sentence(answer: Answer, say: Say): string {

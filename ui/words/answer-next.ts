@@ -1,14 +1,8 @@
 /** Words of the next dollar: which change gains most for its money, and what is for safety and not weighed. */
 import type { Answer, Banded } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
-import {
-  type AnswerWords,
-  counted,
-  numberColumn,
-  type RowByKey,
-  rowsOf,
-  type ShownColumn,
-} from './answers.ts';
+import { type AnswerWords, numberColumn, type RowByKey, rowsOf, type ShownColumn } from './answers.ts';
+import { counted } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 const changeWords: Readonly<Record<string, (what: string | number, say: Say) => string>> = {

@@ -1,7 +1,8 @@
 /** Words of the showers' answer. */
 import type { Answer, Banded } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
-import { type AnswerWords, counted, limitWords, numberColumn } from './answers.ts';
+import { type AnswerWords, limitWords, numberColumn } from './answers.ts';
+import { counted } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 /** Whole showers of a fact and of its band: the last one's warm share is no shower. */

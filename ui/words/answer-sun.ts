@@ -1,9 +1,10 @@
 /** Words of the collector. */
 import type { Answer } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
-import { type AnswerWords, counted, limitWords, numberColumn, type ShownColumn } from './answers.ts';
+import { type AnswerWords, limitWords, numberColumn, type ShownColumn } from './answers.ts';
 import { dateWords, monthNames } from './dates.ts';
 import { bandedHours, hoursColumn } from './hours-text.ts';
+import { counted } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 const DAY_S = 86_400;

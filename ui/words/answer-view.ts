@@ -7,6 +7,8 @@ export const answerViewWords = {
   curveSentence: (title: string, lines: string) => `${title}: ${lines}.`,
   thin: (many: number) => `each of ${many} runs`,
   from: (label: string, low: string, high: string) => `${label} from ${low} to ${high}`,
+  over: (figure: string, input: string) => `${figure}, over ${input}`,
+  curveOf: 'Curve of',
   showTable: 'Show as table',
   hideTable: 'Hide table',
   levers: (headline: string) => `What would change it most (${headline})`,

@@ -139,8 +139,3 @@ export function answerCaution(key: string, answer: Answer, words: AnswerWords, s
   const speak = speakIn(say.units);
   return `${title}. ${says(null, speak)} ${todo(speak)}`.trimEnd();
 }
-
-/** `1 shower`, `3 showers`. */
-export function counted(many: number, one: string, more = `${one}s`): string {
-  return `${many} ${many === 1 ? one : more}`;
-}

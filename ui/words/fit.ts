@@ -15,6 +15,7 @@ export function fitInputName(path: string, coils: readonly string[]): string {
 
 export const fitWords = {
   title: 'Fit to the log',
+  time: 'Time since midnight',
   inputs: 'What the log tells (bands hold 95 in 100)',
   compared: 'Measured over simulated',
   heads: ['', 'before', 'now', 'from', 'to', 'the log'],

@@ -12,7 +12,14 @@ import {
   readScenario,
   type Scenario,
 } from '../../../sim/index.ts';
-import { chargingWords, coilWords } from '../../words/index.ts';
+import {
+  chargingWords,
+  coilWords,
+  commandWords,
+  optionWords,
+  refusalWords,
+  reportWords,
+} from '../../words/index.ts';
 import {
   type AnswerOptions,
   answerOptions,
@@ -54,19 +61,19 @@ const paths = {
 export function coilCommand(program: Command, terminal: Terminal): void {
   const command = program
     .command('coil')
-    .description('what a coil gives, how cold the store may be for a shower, and what one could buy instead')
-    .argument('[file]', 'scenario file; without one, --tube, --length, --flow, --tank and --cold say it all')
-    .option('--tube <tube>', 'size and kind, as "3/8 in refrigeration", "1/2 in plumbing L", "3/4 in PEX"')
-    .option('--length <length>', 'length of one roll')
-    .option('--rolls <number>', 'number of rolls')
-    .option('--join <how>', 'rolls in series or parallel')
-    .option('--turns <diameter>', 'diameter of the turns, middle to middle')
-    .option('--spacing <word>', 'touching, "finger gap" or spread')
-    .option('--flow <flow>', 'flow at the tap')
-    .option('--tank <temperature>', 'store of one temperature')
-    .option('--cold <temperature>', 'cold water')
-    .option('--wanted <temperature>', 'shower wanted')
-    .option('--weather <file>', 'weather file in place of the weather in the file');
+    .description(commandWords.coil)
+    .argument('[file]', optionWords.fileOrNone)
+    .option('--tube <tube>', optionWords.tube)
+    .option('--length <length>', optionWords.length)
+    .option('--rolls <number>', optionWords.rolls)
+    .option('--join <how>', optionWords.join)
+    .option('--turns <diameter>', optionWords.turns)
+    .option('--spacing <word>', optionWords.spacing)
+    .option('--flow <flow>', optionWords.flow)
+    .option('--tank <temperature>', optionWords.tank)
+    .option('--cold <temperature>', optionWords.cold)
+    .option('--wanted <temperature>', optionWords.wanted)
+    .option('--weather <file>', optionWords.weather);
   answerOptions(command).action((file: string | undefined, options: CoilOptions) =>
     coil(file, options, terminal),
   );
@@ -86,7 +93,7 @@ function coil(file: string | undefined, options: CoilOptions, terminal: Terminal
   const read = readScenario(asked.scenario, asked.context);
   if (!read.ok) throw problemsOf(read.problems, file);
   const { plant, filled } = read;
-  const progress = progressOn(terminal, 'Working out the bands', false);
+  const progress = progressOn(terminal, reportWords.workingBands, false);
   try {
     const own = plant.taps === null ? null : coilAnswer({ ...asked, onProgress: progress.onProgress });
     const charging = plant.engine === null ? null : chargingAnswer(chargingQuestion(asked, progress));
@@ -125,12 +132,8 @@ function print(
   } else if (charging) {
     tell({ ...named, answer: charging, words: chargingWords, mainTable: 'tank' }, options, terminal);
   } else {
-    throw refuse(
-      'taps, engine',
-      'a household or an engine whose coil to look at',
-      'neither',
-      'add "taps" or "engine" to the scenario',
-    );
+    const { where, expected, got, fix } = refusalWords.noCoil;
+    throw refuse(where, expected, got, fix);
   }
 }
 
@@ -164,11 +167,13 @@ function bareQuestion(options: CoilOptions): Asked {
     tank === undefined ||
     cold === undefined
   ) {
+    const { bareCoil } = refusalWords;
+    const flags = Object.keys(needed);
     throw refuse(
-      'command line',
-      `a scenario file, or ${Object.keys(needed).join(', ')}`,
-      missing.length === Object.keys(needed).length ? 'none of them' : `nothing for ${missing.join(', ')}`,
-      'as in: tankful coil --tube "3/8 in refrigeration" --length "50 ft" --flow "2 gpm" --tank "140 F" --cold "45 F"',
+      refusalWords.commandLine,
+      bareCoil.expected(flags),
+      missing.length === flags.length ? bareCoil.none : bareCoil.missing(missing),
+      bareCoil.fix,
     );
   }
   const { join, turns, spacing, wanted } = options;
@@ -194,8 +199,8 @@ function fileQuestion(file: string, options: CoilOptions): Asked {
   const index = coils.findIndex(({ name }) => name === taps?.coil);
   const edits: Edit[] = [];
   const needsHousehold = (flag: string) => {
-    if (index < 0)
-      throw refuse(flag, 'a scenario with a household', 'none', 'add "taps", or leave the option out');
+    const { expected, got, fix } = refusalWords.noHousehold;
+    if (index < 0) throw refuse(flag, expected, got, fix);
   };
   for (const [flag, key] of Object.entries(paths)) {
     const given = options[flag.slice(2) as keyof CoilOptions];
@@ -214,12 +219,8 @@ function fileQuestion(file: string, options: CoilOptions): Asked {
     const given = options[key === 'flow' ? 'flow' : 'wanted'];
     if (given === undefined) continue;
     if (showers.length === 0) {
-      throw refuse(
-        flag,
-        'a scenario that names showers',
-        'none under "taps"',
-        'add "showers", or leave it out',
-      );
+      const { expected, got, fix } = refusalWords.noShowers;
+      throw refuse(flag, expected, got, fix);
     }
     for (let i = 0; i < showers.length; i++) edits.push({ path: `taps.showers[${i}].${key}`, value: given });
   }
@@ -230,7 +231,7 @@ function fileQuestion(file: string, options: CoilOptions): Asked {
 
 function rollsOf(text: string): number {
   if (/^\d{1,2}$/.test(text) && Number(text) > 0) return Number(text);
-  throw refuse('--rolls', 'a whole number of rolls, 1 to 50', `"${text}"`, 'write it as in --rolls 2');
+  throw refuse('--rolls', refusalWords.rolls.expected, `"${text}"`, refusalWords.rolls.fix);
 }
 
 /** The reader's problems, under the option's name where one stands for the path. */

@@ -1,7 +1,7 @@
 /** `tankful doubts FILE`: the same days many times over, with everything one is unsure of somewhere between its ends. */
 import type { Command } from 'commander';
 import { doubtsAnswer } from '../../../sim/index.ts';
-import { doubtsWords } from '../../words/index.ts';
+import { commandWords, doubtsWords, optionWords, refusalWords } from '../../words/index.ts';
 import { refuse } from '../refusal.ts';
 import { type SweepOptions, sweepAnswer, sweepOptions } from '../sweep-answer.ts';
 import type { Terminal } from '../terminal.ts';
@@ -12,14 +12,10 @@ interface DoubtsOptions extends SweepOptions {
 }
 
 export function doubtsCommand(program: Command, terminal: Terminal): void {
-  const command = program
-    .command('doubts')
-    .description(
-      'many runs with every unsure input varied: how often showers run cold, what is worth measuring',
-    );
+  const command = program.command('doubts').description(commandWords.doubts);
   sweepOptions(command)
-    .option('--runs <number>', 'runs, 2 to 200', '20')
-    .option('--seed <number>', 'another seed, other values between the ends', '1')
+    .option('--runs <number>', optionWords.runs, '20')
+    .option('--seed <number>', optionWords.seed, '1')
     .action((file: string, options: DoubtsOptions) => {
       const runs = whole('--runs', options.runs, 2, 200);
       const seed = whole('--seed', options.seed, 0, 4_294_967_295);
@@ -31,5 +27,10 @@ export function doubtsCommand(program: Command, terminal: Terminal): void {
 function whole(flag: string, text: string, least: number, most: number): number {
   const value = /^\d+$/.test(text) ? Number(text) : Number.NaN;
   if (value >= least && value <= most) return value;
-  throw refuse(flag, `a whole number, ${least} to ${most}`, `"${text}"`, `write it as in ${flag} ${least}`);
+  throw refuse(
+    flag,
+    refusalWords.whole(least, most),
+    `"${text}"`,
+    refusalWords.writtenAs(`${flag} ${least}`),
+  );
 }

@@ -2,7 +2,7 @@
 import { basename, dirname } from 'node:path';
 import type { Command } from 'commander';
 import { fitAnswer, fittedScenario } from '../../../sim/index.ts';
-import { sayIn } from '../../words/index.ts';
+import { commandWords, optionWords, sayIn, terminalFileWords } from '../../words/index.ts';
 import { answerOptions, unitsOf } from '../answer-options.ts';
 import { readText, writeAll } from '../files.ts';
 import { fitCsv, fitText } from '../fit-report.ts';
@@ -14,19 +14,19 @@ interface FitOptions extends SweepOptions {
   write?: string;
 }
 
-const logFile = { what: 'a log (CSV text)', mostBytes: 32 * 1024 * 1024 };
+const logFile = { what: terminalFileWords.log, mostBytes: 32 * 1024 * 1024 };
 
 export function fitCommand(program: Command, terminal: Terminal): void {
   const command = program
     .command('fit')
-    .description('hold a log of the real store against the run: what it tells of losses, coils and engine')
-    .argument('<file>', 'scenario file')
-    .argument('<log>', 'log as CSV, with a head such as: time,top (F),bottom (F),room (F)')
-    .option('--weather <file>', 'weather file in place of the weather in the file')
-    .option('--cool-down', 'nothing was drawn and the engine stood, as in an overnight test')
-    .option('--write <file>', 'write the scenario with the values found there');
+    .description(commandWords.fit)
+    .argument('<file>', optionWords.file)
+    .argument('<log>', optionWords.log)
+    .option('--weather <file>', optionWords.weather)
+    .option('--cool-down', optionWords.coolDown)
+    .option('--write <file>', optionWords.write);
   answerOptions(command)
-    .option('--progress', 'say how far it is on standard error')
+    .option('--progress', optionWords.progress)
     .action((file: string, log: string, options: FitOptions) => fitTo(file, log, options, terminal));
 }
 

@@ -1,7 +1,7 @@
 /** `tankful range FILE --vary path=from:to:number`: one or two inputs over values, any figures out. */
 import type { Command } from 'commander';
 import { type RangeAnswer, rangeAnswer } from '../../../sim/index.ts';
-import { sayIn } from '../../words/index.ts';
+import { commandWords, optionWords, sayIn } from '../../words/index.ts';
 import { unitsOf } from '../answer-options.ts';
 import type { Overrides } from '../load.ts';
 import { rangeCsv, rangeJson, rangeText } from '../range-report.ts';
@@ -14,20 +14,13 @@ interface RangeOptions extends SweepOptions, Overrides {
 }
 
 export function rangeCommand(program: Command, terminal: Terminal): void {
-  const command = program
-    .command('range')
-    .description('try one or two inputs over a range of values and compare any figures');
+  const command = program.command('range').description(commandWords.range);
   const also = (value: string, before: string[]) => [...before, value];
   sweepOptions(command)
-    .option(
-      '--vary <input>',
-      'path=from:to:number or path=a|b|c, as store.water_depth="20 in:40 in:5"; once or twice',
-      also,
-      [],
-    )
-    .option('--figure <key>', 'figure to show, as often as wanted; the main ones without it', also, [])
-    .option('--days <number>', 'days to run instead of the scenario’s')
-    .option('--from <date>', 'first day, as 01-09 or 2027-01-09')
+    .option('--vary <input>', optionWords.vary, also, [])
+    .option('--figure <key>', optionWords.figure, also, [])
+    .option('--days <number>', optionWords.days)
+    .option('--from <date>', optionWords.from)
     .action((file: string, options: RangeOptions) => range(file, options, terminal));
 }
 

@@ -1,7 +1,7 @@
 /** `tankful run FILE`: runs a scenario and shows what comes of it. */
 import { type Command, Option } from 'commander';
 import { type Result, simulate } from '../../../sim/index.ts';
-import type { UnitSystem } from '../../words/index.ts';
+import { commandWords, optionWords, refusalWords, reportWords, type UnitSystem } from '../../words/index.ts';
 import { seriesAsCsv } from '../as-csv.ts';
 import { resultAsJson } from '../as-json.ts';
 import { type Bands, figureBands } from '../bands.ts';
@@ -32,19 +32,19 @@ const page: Screen = { width: 80, unicode: true, colour: false };
 export function runCommand(program: Command, terminal: Terminal): void {
   program
     .command('run')
-    .description('run a scenario and show the store over the days, the figures and where the heat goes')
-    .argument('<file>', 'scenario file')
-    .option('--days <number>', 'days to run in place of those in the file')
-    .option('--from <date>', 'first day, as 01-09 or 2027-01-09')
-    .option('--weather <file>', 'weather file in place of the weather in the file')
-    .option('--units <system>', 'us or si', 'us')
-    .option('--json', 'print everything as JSON, in SI')
-    .option('--csv', 'print the series as CSV')
-    .option('--out <folder>', 'write result.json, series.csv and report.txt there')
-    .option('--plain', 'ASCII without colour')
-    .addOption(new Option('--bands', 'work the bands out however long the run'))
-    .addOption(new Option('--no-bands', 'leave the bands out'))
-    .option('--progress', 'say how far it is on standard error')
+    .description(commandWords.run)
+    .argument('<file>', optionWords.file)
+    .option('--days <number>', optionWords.days)
+    .option('--from <date>', optionWords.from)
+    .option('--weather <file>', optionWords.weather)
+    .option('--units <system>', optionWords.units, 'us')
+    .option('--json', optionWords.json)
+    .option('--csv', optionWords.seriesCsv)
+    .option('--out <folder>', optionWords.out)
+    .option('--plain', optionWords.plain)
+    .addOption(new Option('--bands', optionWords.bands))
+    .addOption(new Option('--no-bands', optionWords.noBands))
+    .option('--progress', optionWords.progress)
     .action((file: string, options: RunOptions) => run(file, options, terminal));
 }
 
@@ -53,7 +53,7 @@ function run(file: string, options: RunOptions, terminal: Terminal): void {
   checkTogether(options);
   const loaded = loadScenario(file, options);
   const started_s = terminal.now_s();
-  const result = simulated(loaded, progressOn(terminal, 'Running', options.progress === true));
+  const result = simulated(loaded, progressOn(terminal, reportWords.running, options.progress === true));
   const wall_s = terminal.now_s() - started_s;
   if (options.json) {
     terminal.out(resultAsJson(result, wall_s));
@@ -80,17 +80,17 @@ function run(file: string, options: RunOptions, terminal: Terminal): void {
 function unitsOf(word: string | undefined): UnitSystem {
   const units = word?.toUpperCase();
   if (units === 'US' || units === 'SI') return units;
-  throw refuse('--units', 'us or si', `"${word}"`, 'leave it out for us');
+  throw refuse('--units', refusalWords.units.expected, `"${word}"`, refusalWords.units.fix);
 }
 
 function checkTogether({ json, csv, out }: RunOptions): void {
-  const chosen = [json && '--json', csv && '--csv', out !== undefined && '--out'].filter(Boolean);
+  const chosen = [json ? '--json' : [], csv ? '--csv' : [], out !== undefined ? '--out' : []].flat();
   if (chosen.length > 1) {
     throw refuse(
-      'command line',
-      'one of --json, --csv, --out',
-      chosen.join(' and '),
-      '--out writes all of them',
+      refusalWords.commandLine,
+      refusalWords.oneOutput.expected,
+      refusalWords.both(chosen),
+      refusalWords.oneOutput.fix,
     );
   }
 }
@@ -99,8 +99,8 @@ function simulated({ read }: Loaded, progress: Progress): Result {
   try {
     return simulate(read.plant, { onProgress: progress.onProgress });
   } catch (error) {
-    const fix = 'change the scenario where the message points';
-    throw new Refusal([troubleOf(error, 'the run', fix)], exitCodes.runFailed);
+    const { where, fix } = refusalWords.run;
+    throw new Refusal([troubleOf(error, where, fix)], exitCodes.runFailed);
   } finally {
     progress.end();
   }
@@ -113,7 +113,7 @@ function bandsOf(
   terminal: Terminal,
 ): Bands | null {
   if (bands === false || (bands === undefined && result.days > longestWithBands_days)) return null;
-  const drawn = progressOn(terminal, 'Working out the bands', progress === true);
+  const drawn = progressOn(terminal, reportWords.workingBands, progress === true);
   try {
     return figureBands(loaded, result.figures, drawn.onProgress);
   } finally {

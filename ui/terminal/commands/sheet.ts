@@ -12,6 +12,7 @@ import {
   showersAnswer,
   simulate,
 } from '../../../sim/index.ts';
+import { commandWords, optionWords } from '../../words/index.ts';
 import { type SheetTold, sheetText } from '../sheet-report.ts';
 import { type Asked, type SweepOptions, sweepOver } from '../sweep-answer.ts';
 import type { Terminal } from '../terminal.ts';
@@ -19,12 +20,12 @@ import type { Terminal } from '../terminal.ts';
 export function sheetCommand(program: Command, terminal: Terminal): void {
   program
     .command('sheet')
-    .description('what to pin up in the shed: measures, cut list, fittings, answers, cautions, assumptions')
-    .argument('<file>', 'scenario file')
-    .option('--weather <file>', 'weather file in place of the weather in the file')
-    .option('--json', 'print everything as JSON, in SI')
-    .option('--plain', 'ASCII without colour')
-    .option('--progress', 'say how far it is on standard error')
+    .description(commandWords.sheet)
+    .argument('<file>', optionWords.file)
+    .option('--weather <file>', optionWords.weather)
+    .option('--json', optionWords.json)
+    .option('--plain', optionWords.plain)
+    .option('--progress', optionWords.progress)
     .action((file: string, options: SweepOptions) => sheet(file, { ...options, units: 'us' }, terminal));
 }
 

@@ -1,7 +1,7 @@
 /** `tankful showers FILE`: how many in a row, now and after dull days, and how each feels second by second. */
 import type { Command } from 'commander';
 import { showersAnswer } from '../../../sim/index.ts';
-import { showersWords } from '../../words/index.ts';
+import { commandWords, optionWords, refusalWords, showersWords } from '../../words/index.ts';
 import { refuse } from '../refusal.ts';
 import { type SweepOptions, sweepAnswer, sweepOptions } from '../sweep-answer.ts';
 import type { Terminal } from '../terminal.ts';
@@ -11,13 +11,9 @@ interface ShowersOptions extends SweepOptions {
 }
 
 export function showersCommand(program: Command, terminal: Terminal): void {
-  const command = program
-    .command('showers')
-    .description(
-      'how many showers in a row, now and after dull days; the wait for the next; second by second',
-    );
+  const command = program.command('showers').description(commandWords.showers);
   sweepOptions(command)
-    .option('--dull <days>', 'dull days to tell of, 1 to 6', '3')
+    .option('--dull <days>', optionWords.dull, '3')
     .action((file: string, options: ShowersOptions) => {
       const dull_days = dullDays(options.dull ?? '3');
       const told = { words: showersWords, mainTable: 'dull' };
@@ -27,5 +23,5 @@ export function showersCommand(program: Command, terminal: Terminal): void {
 
 function dullDays(text: string): number {
   if (/^[1-6]$/.test(text)) return Number(text);
-  throw refuse('--dull', 'a whole number of days, 1 to 6', `"${text}"`, 'write it as in --dull 3');
+  throw refuse('--dull', refusalWords.dull.expected, `"${text}"`, refusalWords.dull.fix);
 }

@@ -1,0 +1,25 @@
+/** The language that the words are in: its numbers, dates and plurals, by the platform's Intl. Named nowhere else. */
+export const locale = 'en-US';
+
+const plurals = new Intl.PluralRules(locale);
+
+/** The form of a word for each kind of count that the language tells apart; `other` is for all that are not named. */
+export type Forms = Partial<Record<Intl.LDMLPluralRule, string>> & { other: string };
+
+export function formFor(count: number, forms: Forms): string {
+  return forms[plurals.select(count)] ?? forms.other;
+}
+
+/** `1 shower`, `3 showers`. */
+export function counted(many: number, one: string, more = `${one}s`): string {
+  return `${many} ${formFor(many, { one, other: more })}`;
+}
+
+/** Numbers as they stand in running text, `1,234.5`. */
+export function numberFormat(options: Intl.NumberFormatOptions = {}): Intl.NumberFormat {
+  return new Intl.NumberFormat(locale, options);
+}
+
+export function dateFormat(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
+  return new Intl.DateTimeFormat(locale, options);
+}
