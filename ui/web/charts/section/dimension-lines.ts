@@ -54,7 +54,9 @@ export function dimensionAlong(
   right_x: number,
   words: string,
 ): string {
-  const thin = [left_x, right_x].map((x) => `M${px(x)},${px(from_y)}V${px(y + PAST)}`).join('');
+  // Words wider than the measure would be struck through.
+  const thin_y = wordsWidth(words) > right_x - left_x ? y - PAST : from_y;
+  const thin = [left_x, right_x].map((x) => `M${px(x)},${px(thin_y)}V${px(y + PAST)}`).join('');
   return tag(
     'g',
     { class: 'dimension' },

@@ -20,11 +20,19 @@ const MARGIN = 6;
 /** A column narrower than this has its pipes side by side and their words on the outer sides. */
 const NARROW_COLUMN = 150;
 
+/** Paper that is short of room has no pictures of the machines. */
+type Pictures = 'pictures' | 'no pictures';
+
+/** Where the pipes begin, under title, facts and picture. */
+function pipesFrom(pictures: Pictures): number {
+  return TITLE + (pictures === 'pictures' ? MACHINE : 4);
+}
+
 /** Height of everything above the store. */
-export function bandHeight(facts: SectionFacts): number {
+export function bandHeight(facts: SectionFacts, pictures: Pictures = 'pictures'): number {
   const loops = loopsOf(facts);
   if (loops.length === 0) return 0;
-  return TITLE + MACHINE + rowsOf(loops) * ROW + WORDS + lanesHeight(loops);
+  return pipesFrom(pictures) + rowsOf(loops) * ROW + WORDS + lanesHeight(loops);
 }
 
 /** All pipes may go the same way, but seldom do: they then lie closer. */
@@ -47,7 +55,12 @@ interface Column {
   outward: boolean;
 }
 
-export function machines(frame: SectionFrame, facts: SectionFacts, units: Units): string {
+export function machines(
+  frame: SectionFrame,
+  facts: SectionFacts,
+  units: Units,
+  pictures: Pictures = 'pictures',
+): string {
   const loops = loopsOf(facts);
   if (loops.length === 0) return '';
   const width = (frame.width - 2 * MARGIN) / loops.length;
@@ -63,8 +76,8 @@ export function machines(frame: SectionFrame, facts: SectionFacts, units: Units)
   const risers = risersOf(frame, facts.store, loops);
   const foot = lidTop(frame, facts.store);
   return [
-    pipes(columns, risers, frame.band, rowsOf(loops)),
-    ...columns.map((column) => machine(frame, column, facts, units)),
+    pipes(columns, risers, frame.band, rowsOf(loops), pipesFrom(pictures)),
+    ...columns.map((column) => machine(frame, column, facts, units, pictures)),
     ...risers.flatMap(({ into, out }) => [arrow(into, foot, 'down'), arrow(out, foot, 'up')]),
   ].join('');
 }
@@ -75,8 +88,8 @@ function pipes(
   risers: readonly LoopRisers[],
   band: number,
   rows: number,
+  start: number,
 ): string {
-  const start = TITLE + MACHINE;
   const all = columns.flatMap(({ loop, into_x, out_x }, i) => [
     { user: loop.user, x: into_x, riser: risers[i].into },
     { user: loop.user, x: out_x, riser: risers[i].out },
@@ -105,9 +118,15 @@ function arrow({ x }: Riser, foot: number, way: 'up' | 'down'): string {
   return tag('path', { class: 'flow', d: `M${px(x - 4)},${px(y)}h8l-4,${tip}Z` });
 }
 
-function machine(frame: SectionFrame, column: Column, facts: SectionFacts, units: Units): string {
+function machine(
+  frame: SectionFrame,
+  column: Column,
+  facts: SectionFacts,
+  units: Units,
+  pictures: Pictures,
+): string {
   const { loop, left, width, into_x, out_x, outward } = column;
-  const top = TITLE + MACHINE;
+  const top = pipesFrom(pictures);
   const beside = SYMBOL_RADIUS + 4;
   const word = (text: string, pipe: 'into' | 'out', y: number, gap: number) =>
     pipe === 'into' && outward
@@ -128,7 +147,7 @@ function machine(frame: SectionFrame, column: Column, facts: SectionFacts, units
     label(fitted(machineFacts(loop.user, facts, units, isNarrow(frame.width)), width - 4), left + 1, 27, {
       class: 'facts',
     }),
-    picture(loop.user, column, TITLE + MACHINE - 4, facts),
+    pictures === 'pictures' ? picture(loop.user, column, top - 4, facts) : '',
     ...row(loop.inward, 'into'),
     ...row(loop.outward, 'out'),
     word(sectionWords.in, 'into', wordsY, 7),

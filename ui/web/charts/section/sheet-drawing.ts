@@ -30,7 +30,7 @@ const RIGHT = 190;
 const BELOW = 58;
 const HEADROOM = { closed: 12, ajar: 28, open: 28 };
 /** Words of heights are this far apart [px]. */
-const APART = 12.5;
+const APART = 11.5;
 
 /** The drawing as text, sheet over sheet, in a box of `width` by `height` [px]. */
 export function sheetDrawing(
@@ -45,7 +45,7 @@ export function sheetDrawing(
     weaves(),
     storeDrawing(frame, store, noWater),
     ...coils.map((coil) => rearTurns(frame, coil, store)),
-    machines(frame, facts, 'US'),
+    machines(frame, facts, 'US', 'no pictures'),
     ...coils.map((coil, i) => cutTurns(frame, coil, store, userOf(facts, i) ?? 'nobody')),
     coilTags(frame, facts),
     stick(frame, facts, sheet),
@@ -60,7 +60,7 @@ function sheetFrame(
   { store, ...facts }: SectionFacts,
   { width, height }: { width: number; height: number },
 ): SectionFrame {
-  const band = bandHeight({ store, ...facts });
+  const band = bandHeight({ store, ...facts }, 'no pictures');
   const { side_m, above_m, below_m } = outerOf(store);
   const across_m = drawnWidth(store.shape) + 2 * side_m;
   const high_m = above_m + insideHeight(store.shape) + below_m;

@@ -104,7 +104,7 @@ export class TankfulSheet extends LightElement {
     const made = sheetWords.made(packageJson.version, dayText(new Date()));
     const foot = (page: number) =>
       html`<p class="sheet-foot">${scenario.name} · ${made} · ${sheetWords.page(page, 2)}</p>`;
-    return html`<article class="build-sheet" aria-labelledby="sheet-title">
+    return html`<main class="build-sheet">
       <div class="sheet-tools">
         <button type="button" @click=${() => tell(this, 'show-sheet', { open: false })}>
           ${sheetWords.close}
@@ -156,7 +156,7 @@ export class TankfulSheet extends LightElement {
         </div>
         ${foot(2)}
       </div>
-    </article>`;
+    </main>`;
   }
 
   private linkView(): TemplateResult | typeof nothing {
