@@ -22,6 +22,7 @@ export * from './days.ts';
 export * from './errors.ts';
 export * from './events.ts';
 export * from './figures.ts';
+export * from './file-tools.ts';
 export * from './files.ts';
 export * from './fit.ts';
 export * from './heat.ts';

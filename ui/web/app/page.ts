@@ -8,8 +8,8 @@ import {
   type Stretch,
 } from '../../../sim/index.ts';
 import type { Units } from '../../words/index.ts';
-import type { Pool, UnderWay } from '../worker/pool.ts';
-import type { Attached } from '../worker/protocol.ts';
+import type { Heard, Pool, UnderWay } from '../worker/pool.ts';
+import type { Attached, Measured, Measurement } from '../worker/protocol.ts';
 import type { Runner } from '../worker/runner.ts';
 import { createAsking, noAnswers } from './asking.ts';
 import type { BuiltIn } from './built-in.ts';
@@ -64,6 +64,8 @@ export interface Page {
   unpin(): void;
   ask(key: AnswerKey): void;
   stopAsking(key: AnswerKey | 'range'): void;
+  /** Works out what a measurement says of the design; whoever asks keeps what comes. */
+  measure(measurement: Measurement, heard: Heard<Measured>): UnderWay;
   /** Runs the design with an input at several values. */
   tryRange(spec: RangeSpec): void;
   chooseUnits(units: Units): void;
@@ -226,6 +228,7 @@ export function openPage(doors: PageDoors): Page {
     unpin: () => store.set({ pinned: null }),
     ask: asking.ask,
     stopAsking: asking.stop,
+    measure: (measurement, heard) => pool.measure(measurement, store.get().design.scenario, heard),
     tryRange: asking.tryRange,
     chooseUnits: (units) => store.set({ units }),
     moveCursor: (time_s) => store.set({ cursor_s: time_s }),

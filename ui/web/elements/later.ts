@@ -3,6 +3,7 @@ const code = {
   'tankful-answer': () => import('./answers/tankful-answer.ts'),
   'tankful-card': () => import('./cards/tankful-card.ts'),
   'tankful-compare': () => import('./shell/tankful-compare.ts'),
+  'tankful-measured': () => import('./measured/tankful-measured.ts'),
   'tankful-parts-list': () => import('./section/tankful-parts-list.ts'),
   'tankful-days-table': () => import('./tankful-days-table.ts'),
   'tankful-heat': () => import('./tankful-heat.ts'),

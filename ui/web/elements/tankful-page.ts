@@ -141,6 +141,7 @@ export class TankfulPage extends LightElement {
             ? html`<tankful-figures .result=${atRest.result} .units=${state.units}></tankful-figures>`
             : nothing
         }
+        ${this.measured(state)}
       </main>
       <footer><p>${shellWords.honesty}</p></footer>
       </div>
@@ -245,6 +246,17 @@ export class TankfulPage extends LightElement {
     this.leftAt_px = turned ? window.scrollY : null;
     window.scrollTo(0, at_px);
     if (!turned) this.querySelector<HTMLElement>('.open-sheet')?.focus({ preventScroll: true });
+  }
+
+  private measured({ design, units, log, shown }: PageState): TemplateResult {
+    if (log) void load('tankful-measured');
+    return html`<tankful-measured
+      .page=${this.page}
+      .scenario=${design.scenario}
+      .units=${units}
+      .log=${log}
+      .filled=${shown?.filled ?? []}
+    ></tankful-measured>`;
   }
 
   private range({ range, design, units }: PageState): TemplateResult | typeof nothing {

@@ -7,17 +7,19 @@ import {
   collectorAnswer,
   type DoJobs,
   doubtsAnswer,
+  fitAnswer,
   hoursAnswer,
   nextAnswer,
   type RangeAnswer,
   type ReadContext,
   rangeAnswer,
+  recipeAnswer,
   type Scenario,
   seasonAnswer,
   showersAnswer,
   storeAnswer,
 } from '../../../sim/index.ts';
-import type { AskQuestion } from './protocol.ts';
+import type { AskQuestion, Measured } from './protocol.ts';
 
 interface Means {
   scenario: Scenario;
@@ -26,7 +28,12 @@ interface Means {
   onProgress(done: number, of: number): void;
 }
 
-export async function answerTo(question: AskQuestion, means: Means): Promise<Answer | RangeAnswer> {
+export async function answerTo(
+  question: AskQuestion,
+  means: Means,
+): Promise<Answer | RangeAnswer | Measured> {
+  if ('log' in question) return fitAnswer({ ...means, ...question });
+  if ('recipe' in question) return recipeAnswer({ ...means, ...question });
   if ('vary' in question) return rangeAnswer({ ...means, vary: [question.vary] });
   // Progress of what needs no runs, in percent.
   const onProgress = (share: number) => means.onProgress(Math.round(share * 100), 100);

@@ -3,7 +3,15 @@
  * out among all, one to each at a time. Stopping an answer leaves its other runs undone; what is finished is kept.
  */
 import type { Answer, Job, JobResult, RangeAnswer, Scenario, Series, Stretch } from '../../../sim/index.ts';
-import type { AskOrder, AskQuestion, AskReport, Attached, Measured, Measurement, Report } from './protocol.ts';
+import type {
+  AskOrder,
+  AskQuestion,
+  AskReport,
+  Attached,
+  Measured,
+  Measurement,
+  Report,
+} from './protocol.ts';
 import type { WorkerLike } from './runner.ts';
 
 export interface Heard<Found> {

@@ -2,11 +2,14 @@
 import type {
   Answer,
   FilledDefault,
+  FitAnswer,
   Job,
   JobResult,
   Note,
   Problem,
   RangeAnswer,
+  Recipe,
+  RecipeAnswer,
   Result,
   Scenario,
   SectionFacts,
@@ -50,10 +53,14 @@ export type AskOrder =
   | { kind: 'job-progress'; batch: number; done: number };
 
 /** An answer by its key, or an input varied, as `store.water_depth=20 in:40 in:5`. */
-export type AskQuestion = { key: Answer['key'] } | { vary: string };
+export type AskQuestion = { key: Answer['key'] } | { vary: string } | Measurement;
+
+/** A log of the real store to hold against the run, or a small measurement made at it. */
+export type Measurement = { log: string; coolDown: boolean } | { recipe: Recipe };
+export type Measured = FitAnswer | RecipeAnswer;
 
 export type AskReport =
-  | { kind: 'answered'; id: number; answer: Answer | RangeAnswer }
+  | { kind: 'answered'; id: number; answer: Answer | RangeAnswer | Measured }
   | { kind: 'asked'; id: number; done: number; of: number }
   | { kind: 'unanswered'; id: number; problem: string }
   | { kind: 'jobs'; id: number; batch: number; scenario: Scenario; jobs: Job[] }

@@ -10,7 +10,16 @@ const heard = () => ({ progress: vi.fn(), answered: vi.fn(), failed: vi.fn() });
 function handPool() {
   const stop = vi.fn();
   const begun = vi.fn(() => ({ stop }));
-  return { attach: vi.fn(), answer: begun, range: begun, detail: begun, endAnswers: vi.fn(), stop, begun };
+  return {
+    attach: vi.fn(),
+    answer: begun,
+    range: begun,
+    measure: begun,
+    detail: begun,
+    endAnswers: vi.fn(),
+    stop,
+    begun,
+  };
 }
 
 describe('a pool that is loaded late', () => {
