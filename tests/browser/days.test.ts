@@ -113,6 +113,22 @@ describe('the window', () => {
       return to - from;
     });
 
+  it('takes the cursor along when its buttons move the window', async () => {
+    const { page } = await openDays();
+    await page.getByRole('button', { name: '1 day' }).click();
+    for (let i = 0; i < 4; i++) await page.getByRole('button', { name: 'Later' }).click();
+    // Half a day on with each: from Saturday to Monday.
+    await page.waitForFunction(() =>
+      /^Mon/.test(document.querySelector('.readout .moment')?.textContent ?? ''),
+    );
+    const line = stage(page, 'temperatures').locator('.cursor-line');
+    await line.waitFor({ state: 'visible' });
+    const [at, box] = [await line.boundingBox(), await stage(page, 'temperatures').boundingBox()];
+    expect(at?.x).toBeGreaterThan(box?.x ?? Number.NaN);
+    expect(at?.x).toBeLessThan((box?.x ?? Number.NaN) + (box?.width ?? Number.NaN));
+    expect(await windowWords(page)).toMatch(/^(Sun|Mon)/);
+  });
+
   it('zooms by keys, buttons and wheel, and comes back to all', async () => {
     const { page } = await openDays();
     const all = await windowWords(page);

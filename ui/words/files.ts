@@ -1,17 +1,8 @@
 /** Words about files and links: opening, saving, sharing, and what is wrong with one. */
+import { numberFormat } from './locale.ts';
 import { sizeWords } from './sizes.ts';
 
-/** Buttons that stand in the page. */
-export const fileTools = {
-  group: 'Files',
-  open: 'Open a file',
-  save: 'Save to a file',
-  link: 'Copy a link',
-  /** For a phone. */
-  short: { open: 'Open', save: 'Save', link: 'Link' },
-  saveChart: (title: string) => `Save this chart: ${title}`,
-  saveChartShort: 'Save',
-} as const;
+const letters = numberFormat();
 
 /** What a file is that is no text, by how it begins. */
 const otherKinds = {
@@ -98,6 +89,8 @@ export const chartWords = {
   clock: 'since the first midnight',
   spell: { what: 'what ran', from: 'from', to: 'to' },
   group: 'which way',
+  problem: 'why not',
+  over: (name: string) => `Over ${name}`,
   layer: 'layer',
   from: 'from height',
   to: 'to height',
@@ -113,9 +106,9 @@ export const linkWords = {
     got: 'nothing',
     fix: 'copy the whole link again, to its last letter',
   },
-  long: (letters: number, most: number) => ({
-    expected: `at most ${most.toLocaleString('en-US')} letters`,
-    got: letters.toLocaleString('en-US'),
+  long: (count: number, most: number) => ({
+    expected: `at most ${letters.format(most)} letters`,
+    got: letters.format(count),
     fix: 'ask for the design as a file',
   }),
   form: (got: string) => ({

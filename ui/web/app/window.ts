@@ -1,5 +1,6 @@
 /** The span of time that is shown: zoomed, moved, kept inside the run. */
 import type { TimeSpan } from '../charts/frame.ts';
+import { sampleAt } from '../charts/thin.ts';
 
 /** Closer than this there is nothing more to see. */
 const shortest_s = 600;
@@ -33,6 +34,16 @@ export function holding(span: TimeSpan, whole: TimeSpan, at_s: number): TimeSpan
   const early_s = at_s - span.from_s;
   const late_s = at_s - span.to_s;
   return early_s < 0 || late_s > 0 ? moved(span, whole, early_s < 0 ? early_s : late_s) : span;
+}
+
+/** The sample in view that is nearest to a time; the time itself where it is in view, or where no sample is. */
+export function inView({ from_s, to_s }: TimeSpan, time_s: ArrayLike<number>, at_s: number): number {
+  if (at_s >= from_s && at_s <= to_s) return at_s;
+  const first = sampleAt(time_s, from_s);
+  const after = sampleAt(time_s, to_s);
+  const nearest = at_s < from_s ? first : time_s[after] > to_s ? after - 1 : after;
+  const found_s = time_s[nearest];
+  return found_s >= from_s && found_s <= to_s ? found_s : at_s;
 }
 
 /** How closely to sample a stretch that short [s]: about a sample a pixel, of round length. */

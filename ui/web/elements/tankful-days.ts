@@ -11,7 +11,7 @@ import { type PanelKey, readingsOf } from '../app/days-panels.ts';
 import { tell } from '../app/events.ts';
 import { firstMoment, momentAfterKey, momentTitle, nextTurn, readout } from '../app/moments.ts';
 import type { Detail, Pinned } from '../app/page-state.ts';
-import { closeInterval, holding, isClose, moved, within, zoomed } from '../app/window.ts';
+import { closeInterval, holding, inView, isClose, moved, within, zoomed } from '../app/window.ts';
 import { type TimeSpan, timeScale } from '../charts/frame.ts';
 import { overview } from '../charts/overview.ts';
 import { darkPalette, lightPalette } from '../charts/palette.ts';
@@ -27,6 +27,8 @@ import { readoutView } from './readout.ts';
 const announceAfter_ms = 400;
 /** A window that is still moving is not sampled closely. */
 const closeLookAfter_ms = 250;
+/** The cursor stays behind while the window moves: to read it anew at each step would hold the window up. */
+const cursorAfter_ms = 150;
 
 @customElement('tankful-days')
 export class TankfulDays extends LightElement {
@@ -53,6 +55,7 @@ export class TankfulDays extends LightElement {
   private painted: DrawnPlots['pixels'] = null;
   private announcing = 0;
   private looking = 0;
+  private following = 0;
   private readonly scheme = matchMedia('(prefers-color-scheme: dark)');
   private readonly size = new ResizeObserver(() => this.measure());
   /** Panels out of sight. */
@@ -84,6 +87,7 @@ export class TankfulDays extends LightElement {
     this.sight.disconnect();
     clearTimeout(this.announcing);
     clearTimeout(this.looking);
+    clearTimeout(this.following);
     super.disconnectedCallback();
   }
 
@@ -270,6 +274,14 @@ export class TankfulDays extends LightElement {
   private zoom({ from_s, to_s }: TimeSpan): void {
     this.window_s = [from_s, to_s];
     tell(this, 'zoom', { window_s: this.window_s });
+    clearTimeout(this.following);
+    this.following = window.setTimeout(() => this.bringCursor(), cursorAfter_ms);
+  }
+
+  /** A cursor that was left behind comes into the window. */
+  private bringCursor(): void {
+    const at_s = inView(this.window, this.data.series.time_s, this.cursorTime);
+    if (at_s !== this.cursorTime) this.moveCursor(at_s);
   }
 
   private measure(): void {

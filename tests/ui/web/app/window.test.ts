@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { closeInterval, holding, isClose, moved, within, zoomed } from '../../../../ui/web/app/window.ts';
+import {
+  closeInterval,
+  holding,
+  inView,
+  isClose,
+  moved,
+  within,
+  zoomed,
+} from '../../../../ui/web/app/window.ts';
 
 const whole = { from_s: 0, to_s: 86_400 };
 const window = { from_s: 30_000, to_s: 40_000 };
@@ -36,6 +44,24 @@ describe('the window', () => {
         expect(found.to_s - found.from_s).toBeGreaterThan(599);
       }),
     );
+  });
+});
+
+describe('a cursor in a window', () => {
+  const time_s = [0, 600, 1200, 1800, 2400];
+
+  it('stays where it is in view', () => {
+    expect(inView({ from_s: 500, to_s: 1300 }, time_s, 700)).toBe(700);
+  });
+
+  it('comes to the nearest sample in view from either side', () => {
+    expect(inView({ from_s: 500, to_s: 1300 }, time_s, 0)).toBe(600);
+    expect(inView({ from_s: 500, to_s: 1300 }, time_s, 2400)).toBe(1200);
+    expect(inView({ from_s: 500, to_s: 1200 }, time_s, 2400)).toBe(1200);
+  });
+
+  it('stays behind where no sample is in view', () => {
+    expect(inView({ from_s: 700, to_s: 1100 }, time_s, 0)).toBe(0);
   });
 });
 

@@ -1,11 +1,26 @@
 /** "Try a range": one input at several values, and the main figures of a run at each. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { pathSteps, type RangeAnswer, valueAt } from '../../../../sim/index.ts';
-import { type FigureKey, figureWords, shellWords, type Units } from '../../../words/index.ts';
+import {
+  answerViewWords,
+  chartWords,
+  type FigureKey,
+  figureWords,
+  inputInUnits,
+  sayIn,
+  shellWords,
+  type Units,
+} from '../../../words/index.ts';
 import { tell } from '../../app/events.ts';
 import { figureText } from '../../app/figure-text.ts';
+import { rangeSheet } from '../../app/files/curve-sheet.ts';
+import { fileStem } from '../../app/files/file-names.ts';
 import type { RangeState } from '../../app/page-state.ts';
+import { rangeCurve, rangeTitle } from '../../app/range-curve.ts';
+import '../answers/tankful-curve.ts';
+import { saveButton } from '../files/files-at-hand.ts';
+import type { Savable } from '../files/savable.ts';
 import { LightElement } from '../light-element.ts';
 import { workingView } from './answer-lines.ts';
 
@@ -16,6 +31,9 @@ export class TankfulRange extends LightElement {
   @property({ attribute: false }) outdated = false;
   @property({ attribute: false }) units: Units = 'US';
   @property({ attribute: false }) now_ms = 0;
+
+  /** Which figure the curve is of; null for the first. */
+  @state() private figure: string | null = null;
 
   override render(): TemplateResult {
     const { spec, at, answer, problem } = this.range;
@@ -35,8 +53,57 @@ export class TankfulRange extends LightElement {
       }
       ${at === 'stopped' ? html`<p class="help">${shellWords.stoppedAnswer}</p>` : nothing}
       ${at === 'failed' ? html`<p class="trouble" role="alert">${problem}</p>` : nothing}
-      ${answer ? this.table(answer, label) : nothing}
+      ${
+        answer
+          ? html`${this.curve(answer, label)} ${this.table(answer, label)}
+            ${saveButton('range', shellWords.rangeTitle(label))}`
+          : nothing
+      }
     </section>`;
+  }
+
+  private curve(answer: RangeAnswer, label: string): TemplateResult | typeof nothing {
+    const { of } = this.range;
+    const drawn = answer.figures.flatMap((key) => {
+      const curve = of ? rangeCurve(answer, key, of, sayIn(this.units)) : null;
+      return curve ? [{ key, curve }] : [];
+    });
+    const shown = drawn.find(({ key }) => key === this.figure) ?? drawn[0];
+    if (!shown) return nothing;
+    return html`<label class="curve-choice">
+        <span>${answerViewWords.curveOf}</span>
+        <select @change=${this.onFigure}>
+          ${drawn.map(
+            ({ key }) =>
+              html`<option value=${key} ?selected=${key === shown.key}>
+                ${figureWords[key as FigureKey].label}
+              </option>`,
+          )}
+        </select>
+      </label>
+      <tankful-curve
+        .curve=${shown.curve}
+        .title=${rangeTitle(shown.key, label)}
+        .name=${label}
+      ></tankful-curve>`;
+  }
+
+  /** All of its figures; each curve is saved by itself. */
+  savable(): Savable {
+    const { answer, spec } = this.range;
+    const title = shellWords.rangeTitle(answer?.axes[0]?.label ?? spec.path);
+    const sheet = () => (answer ? rangeSheet(answer, this.units) : { head: [], rows: [] });
+    return {
+      stem: fileStem(title),
+      title,
+      about: '',
+      sheets: [{ words: chartWords.csv, sheet }],
+      picture: null,
+    };
+  }
+
+  private onFigure(event: Event): void {
+    this.figure = (event.target as HTMLSelectElement).value;
   }
 
   private table({ axes: [axis], figures, points }: RangeAnswer, label: string): TemplateResult {
@@ -55,7 +122,8 @@ export class TankfulRange extends LightElement {
             (point) =>
               html`<tr>
                 <th scope="row">
-                  ${String(point.values[0])} ${point.values[0] === present ? shellWords.rangePresent : nothing}
+                  ${inputInUnits(axis.path, String(point.values[0]), this.units)}
+                  ${point.values[0] === present ? shellWords.rangePresent : nothing}
                 </th>
                 ${
                   point.figures
