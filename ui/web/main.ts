@@ -2,6 +2,7 @@
 import { builtInId, unpackBuiltIn } from './app/built-in.ts';
 import { catalogueOf, opening } from './app/catalogue.ts';
 import { openPage } from './app/page.ts';
+import { nothingKept } from './app/shelf/kept.ts';
 import { asCode } from './app/trusted.ts';
 import { TankfulPage } from './elements/tankful-page.ts';
 import { latePool } from './worker/late-pool.ts';
@@ -33,7 +34,14 @@ const page = openPage({
 element.page = page;
 document.body.append(element);
 // First the picture, then the shelf, then the work.
-requestAnimationFrame(() => setTimeout(() => void wakeShelf()));
+requestAnimationFrame(() =>
+  setTimeout(() =>
+    wakeShelf().catch(() => {
+      // Its code did not come: that nothing is kept is said all the same.
+      page.store.set({ kept: { ...nothingKept, saved: { at: 'failed', why: 'refused' } } });
+    }),
+  ),
+);
 requestAnimationFrame(() =>
   setTimeout(() => {
     page.wake();

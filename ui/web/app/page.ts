@@ -86,7 +86,7 @@ export interface Page {
   /** Puts a design in the page that is kept elsewhere, in place of the one before. */
   show(design: Design): void;
   /** Puts another state of the same design in the page, as undoing does. */
-  put(scenario: Scenario): void;
+  put(scenario: Scenario, attached?: Attached): void;
   /** Asks something of the shelf. */
   keep(asked: KeepVerb): void;
   /** Tells what designs go through, and what is asked of the shelf. */
@@ -252,6 +252,8 @@ export function openPage(doors: PageDoors): Page {
       const asked = ++chosen;
       const scenario = named(json, name);
       attach(attached);
+      // It is under way: what would wake the worker would make it forget.
+      store.set({ progress: 0 });
       return new Promise((done) => {
         // Refused by the worker, it never becomes the design: the rooms rely on its shape.
         runner.run(scenario, 'full', (report) => {
@@ -263,8 +265,7 @@ export function openPage(doors: PageDoors): Page {
             begin({ id: 'own', name: nameOf(scenario), scenario, attached }, true);
           else {
             attach(store.get().design.attached);
-            // The run of the design that stands in the page had to give way.
-            if (store.get().progress !== null) live.full();
+            live.settle();
           }
           done({ taken, problems });
         });
@@ -272,7 +273,10 @@ export function openPage(doors: PageDoors): Page {
     },
     openLog: (log) => store.set({ log }),
     show,
-    put: (scenario) => take({ ...store.get().design, name: nameOf(scenario), scenario }, {}),
+    put(scenario, attached) {
+      const { design } = store.get();
+      take({ ...design, name: nameOf(scenario), scenario, ...(attached && { attached }) }, {});
+    },
     keep: (asked) => happenings.tell({ kind: 'asked', asked }),
     hear: happenings.hear,
     run: live.full,

@@ -3,16 +3,17 @@
  * place there with its first change; a design that another tab holds is only read here.
  */
 import { pathSteps, type Scenario, valueAt } from '../../../../sim/index.ts';
-import { freeName, shelfWords } from '../../../words/index.ts';
+import { shelfWords } from '../../../words/index.ts';
 import type { Attached } from '../../worker/protocol.ts';
 import type { Happening } from '../happenings.ts';
 import type { Page } from '../page.ts';
 import type { Design } from '../page-state.ts';
 import type { DesignHolds } from './design-holds.ts';
-import { type History, nothingDone, recorded, redoable, redone, undoable, undone } from './history.ts';
-import type { Kept, Notice } from './kept.ts';
+import { type History, nothingDone, recorded, redone, undone } from './history.ts';
+import type { Notice } from './kept.ts';
 import { type KeptDesign, keepDesign } from './kept-design.ts';
-import { type DesignRecord, noFiles, type ShelfDb, type Stored } from './shelf-db.ts';
+import { noFiles, type ShelfDb, type Stored } from './shelf-db.ts';
+import { createShelfList, nameOf, type ShelfList } from './shelf-list.ts';
 
 /** Other tabs of the page: each tells which design it has written. */
 export interface Neighbours {
@@ -32,7 +33,7 @@ export interface KeeperDoors {
 export interface Keeper {
   /** The design in the page; null for an example that was not changed yet. */
   current(): KeptDesign | null;
-  records(): DesignRecord[];
+  list: Pick<ShelfList, 'records' | 'show'>;
   heard(happening: Exclude<Happening, { kind: 'asked' }>): void;
   undo(): void;
   redo(): void;
@@ -47,36 +48,19 @@ export interface Keeper {
   /** Reads again what there is. */
   look(): Promise<void>;
   lookAtPoints(): Promise<void>;
-  show(patch: Partial<Kept>): void;
 }
-
-const nothing: Kept = { id: null, undo: null, redo: null, saved: null, notice: null, shelf: [], points: [] };
 
 export function createKeeper({ page, db, holds, neighbours, now, newId }: KeeperDoors): Keeper {
   const { store } = page;
+  const list = createShelfList(store, db);
+  const { show, renamed, unwritten } = list;
   let current: KeptDesign | null = null;
   let letGo = () => {};
   let leaving: Promise<unknown> = Promise.resolve();
   let turn = 0;
-  let records = new Map<string, DesignRecord>();
-  /** Designs that were left before they could be written: they last as long as the page. */
-  const unwritten = new Map<string, KeptDesign>();
   let refused: Extract<Happening, { kind: 'refused' }>[] = [];
 
-  function show(patch: Partial<Kept>): void {
-    store.set({ kept: { ...(store.get().kept ?? nothing), ...patch } });
-  }
-
-  /** All that is seen of the shelf, after anything has changed. */
-  function tell(notice: Notice | null = null): void {
-    const history = current?.get().history ?? nothingDone;
-    if (current) records.set(current.id, current.get().record);
-    const shelf = [...records.values()]
-      .map(({ id, name, changed_ms, removed_ms }) => ({ id, name, changed_ms, removed: removed_ms !== null }))
-      .sort((a, b) => Number(a.removed) - Number(b.removed) || b.changed_ms - a.changed_ms);
-    const [undo, redo] = [undoable(history)?.gesture ?? null, redoable(history)?.gesture ?? null];
-    show({ id: current?.id ?? null, undo, redo, shelf, notice });
-  }
+  const tell = (notice: Notice | null = null) => list.tell(current, notice);
 
   function keep(start: Stored, written: Stored | null): KeptDesign {
     const kept: KeptDesign = keepDesign(db, start, written, {
@@ -116,28 +100,17 @@ export function createKeeper({ page, db, holds, neighbours, now, newId }: Keeper
   }
 
   /** A new place on the shelf, which no other tab can know of. */
-  function place(began: string, scenario: Scenario, attached: Attached, history: History): KeptDesign {
+  function place(began: string, scenario: Scenario, attached: Attached, history: History): void {
     void leave();
     const id = newId();
-    const [made_ms, changed_ms] = [now(), now()];
-    const own = { id, began, scenario, name: nameOf(scenario), made_ms, changed_ms };
-    const record = { ...own, version: 0, done: history.done, removed_ms: null };
+    const own = { id, began, scenario, name: nameOf(scenario), version: 0, done: history.done };
+    const made_ms = now();
+    const record = { ...own, made_ms, changed_ms: made_ms, removed_ms: null };
     const taking = holds.take(id);
     letGo = () => void taking.then((end) => end?.());
     current = keep({ record, history, attached }, null);
     void remember({ design: id });
     show({ saved: null, points: [] });
-    return current;
-  }
-
-  /** A scenario whose name no other design of the shelf has. */
-  function renamed(scenario: Scenario): Scenario {
-    const taken = [...records.values()].filter(({ removed_ms }) => removed_ms === null);
-    const name = freeName(
-      nameOf(scenario),
-      taken.map((each) => each.name),
-    );
-    return name === scenario.name ? scenario : { ...scenario, name };
   }
 
   async function remember(last: Parameters<ShelfDb['setLast']>[0]): Promise<void> {
@@ -204,10 +177,12 @@ export function createKeeper({ page, db, holds, neighbours, now, newId }: Keeper
     void leave();
     unwritten.delete(id);
     current = left ?? keep(stored, stored);
-    page.show(designOf(stored));
+    page.show(designOf(stored.record.began, stored.record.scenario, stored.attached));
     letGo = end ?? holds.wait(id, (taken) => void takeOver(id, taken));
     if (!end) store.set({ readOnly: true });
-    show({ saved: { at: 'saved', ms: stored.record.changed_ms }, points: [] });
+    show({ saved: left ? null : { at: 'saved', ms: stored.record.changed_ms }, points: [] });
+    // Tried again, now that it is asked for.
+    if (left) become(stored.record.scenario, stored.history);
     tell();
     void remember({ design: id });
     void lookAtPoints();
@@ -215,9 +190,11 @@ export function createKeeper({ page, db, holds, neighbours, now, newId }: Keeper
 
   /** The tab that held the design is gone: it goes on here as it was left there. */
   async function takeOver(id: string, end: () => void): Promise<void> {
-    if (current?.id === id) letGo = end;
-    await follow(id);
     if (current?.id !== id) return end();
+    letGo = end;
+    await follow(id);
+    // Left meanwhile: it was let go of then.
+    if (letGo !== end) return;
     store.set({ readOnly: false });
     refused = [];
     tell({ text: shelfWords.takenOver });
@@ -229,24 +206,26 @@ export function createKeeper({ page, db, holds, neighbours, now, newId }: Keeper
     if (current?.id !== id || !stored) return;
     const { version } = current.get().record;
     if (stored.record.version === version) return;
-    current = keep(stored, stored);
-    page.put(stored.record.scenario);
+    const { attached = noFiles } = store.get().design;
+    const files = sameFiles(attached, stored.attached) ? attached : stored.attached;
+    current = keep({ ...stored, attached: files }, { ...stored, attached: files });
+    page.put(stored.record.scenario, files);
     show({ saved: { at: 'saved', ms: stored.record.changed_ms } });
     tell();
   }
 
   async function look(): Promise<void> {
-    const listed = await db.list();
-    records = new Map(listed.map((record) => [record.id, record]));
-    for (const [id, left] of unwritten) records.set(id, left.get().record);
+    // What is still being written is not to be missed.
+    await leaving;
+    await list.read();
     tell(store.get().kept?.notice);
     await lookAtPoints();
   }
 
   async function lookAtPoints(): Promise<void> {
     const kept = current;
-    const points = kept ? await db.points(kept.id).catch(() => []) : [];
-    if (kept === current) show({ points: points.reverse() });
+    const points = kept ? await list.readPoints(kept.id) : [];
+    if (kept === current) show({ points });
   }
 
   function copy({ record, history, attached }: Stored): void {
@@ -256,7 +235,7 @@ export function createKeeper({ page, db, holds, neighbours, now, newId }: Keeper
     if (inPage) {
       page.put(scenario);
       store.set({ readOnly: false });
-    } else page.show({ id: record.began, name: nameOf(scenario), scenario, attached });
+    } else page.show(designOf(record.began, scenario, attached));
     become(scenario, history);
     tell({ text: shelfWords.copied(nameOf(scenario)) });
   }
@@ -268,7 +247,7 @@ export function createKeeper({ page, db, holds, neighbours, now, newId }: Keeper
 
   return {
     current: () => current,
-    records: () => [...records.values()],
+    list,
     heard(happening) {
       if (happening.kind === 'committed') committed(happening);
       else if (happening.kind === 'begun') begun(happening.design, happening.own);
@@ -293,14 +272,15 @@ export function createKeeper({ page, db, holds, neighbours, now, newId }: Keeper
     leave,
     look,
     lookAtPoints,
-    show,
   };
 }
 
-function nameOf({ name }: Scenario): string {
-  return typeof name === 'string' ? name : '';
+function designOf(id: string, scenario: Scenario, attached: Attached): Design {
+  return { id, name: nameOf(scenario), scenario, ...(attached === noFiles ? {} : { attached }) };
 }
 
-function designOf({ record: { began, name, scenario }, attached }: Stored): Design {
-  return { id: began, name, scenario, attached };
+/** Files are megabytes long: the same ones do not go to the workers again. */
+function sameFiles(a: Attached, b: Attached): boolean {
+  const names = Object.keys(a);
+  return names.length === Object.keys(b).length && names.every((name) => a[name] === b[name]);
 }

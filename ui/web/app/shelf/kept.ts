@@ -1,6 +1,9 @@
 /** What the page shows of the shelf, and what can be asked of it. */
 import type { Saved } from './kept-design.ts';
 
+/** So long a design that was taken off can be put back [days]. */
+export const keptOff_days = 30;
+
 export interface Kept {
   /** Place of the design on the shelf; null for an example that was not changed yet. */
   id: string | null;
@@ -15,6 +18,17 @@ export interface Kept {
   /** Of the design in the page, newest first. */
   points: readonly PointItem[];
 }
+
+/** Before anything is known of the shelf. */
+export const nothingKept: Kept = {
+  id: null,
+  undo: null,
+  redo: null,
+  saved: null,
+  notice: null,
+  shelf: [],
+  points: [],
+};
 
 /** What was last done, and what may be done about it. */
 export interface Notice {

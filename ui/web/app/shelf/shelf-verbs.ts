@@ -7,9 +7,6 @@ import type { Keeper } from './keeper.ts';
 import type { KeepVerb, Notice } from './kept.ts';
 import type { ShelfDb } from './shelf-db.ts';
 
-/** So long a design that was taken off can be put back [days]. */
-export const keptOff_days = 30;
-
 export interface ShelfDoors {
   page: Page;
   keeper: Keeper;
@@ -20,7 +17,7 @@ export interface ShelfDoors {
 
 export function createShelfVerbs({ page, keeper, db, holds, now }: ShelfDoors): (asked: KeepVerb) => void {
   const notice = (text: string, offer?: Notice['offer']) =>
-    keeper.show({ notice: offer ? { text, offer } : { text } });
+    keeper.list.show({ notice: offer ? { text, offer } : { text } });
 
   async function act(asked: KeepVerb): Promise<void> {
     switch (asked.verb) {
@@ -60,7 +57,7 @@ export function createShelfVerbs({ page, keeper, db, holds, now }: ShelfDoors): 
 
   /** Off the shelf; if it stands in the page, the newest of the others takes its place, or the first example. */
   async function remove(id: string): Promise<void> {
-    const name = keeper.records().find((record) => record.id === id)?.name ?? '';
+    const name = keeper.list.records().find((record) => record.id === id)?.name ?? '';
     const inPage = keeper.current()?.id === id;
     if (inPage && page.store.get().readOnly) return notice(shelfWords.openElsewhere(name));
     if (inPage) await keeper.current()?.settled();

@@ -3,8 +3,9 @@ import { shelfWords } from '../../../words/index.ts';
 import { linkMark } from '../files/link-mark.ts';
 import { createHolds } from './design-holds.ts';
 import { createKeeper, type KeeperDoors } from './keeper.ts';
+import { keptOff_days } from './kept.ts';
 import { openShelf } from './shelf-db.ts';
-import { createShelfVerbs, keptOff_days } from './shelf-verbs.ts';
+import { createShelfVerbs } from './shelf-verbs.ts';
 
 export interface WakeDoors extends KeeperDoors {
   /** Whether the person is at something in the page that another design would take away. */
@@ -21,7 +22,7 @@ export async function wakeShelf(doors: WakeDoors): Promise<void> {
     () => true,
     () => false,
   );
-  keeper.show(readable ? {} : { saved: { at: 'failed', why: 'refused' } });
+  keeper.list.show(readable ? {} : { saved: { at: 'failed', why: 'refused' } });
   page.hear((happening) => {
     begun = true;
     if (happening.kind === 'asked') act(happening.asked);
@@ -32,23 +33,26 @@ export async function wakeShelf(doors: WakeDoors): Promise<void> {
     !begun && preview === null && part === null && Object.keys(typed).length === 0 && !busy();
   if (last && 'design' in last) {
     if (free()) await keeper.open(last.design);
-    const there = keeper.records().find(({ id, removed_ms }) => id === last.design && removed_ms === null);
+    const there = keeper.list
+      .records()
+      .find(({ id, removed_ms }) => id === last.design && removed_ms === null);
     if (there && keeper.current()?.id !== last.design) {
       const ask = { verb: 'open', id: there.id } as const;
-      keeper.show({
+      keeper.list.show({
         notice: { text: shelfWords.otherLast(there.name), offer: { text: shelfWords.openIt, ask } },
       });
     }
   } else if (last && last.example !== design.id && free()) await page.chooseScenario(last.example);
-  await forgetOld(doors);
+  if (await forgetOld(doors)) await keeper.look();
 }
 
-/** Designs that were taken off long ago. */
-async function forgetOld({ db, now }: WakeDoors): Promise<void> {
+/** Designs that were taken off long ago; whether there were any. */
+async function forgetOld({ db, now }: WakeDoors): Promise<boolean> {
   const until_ms = now() - keptOff_days * 86_400_000;
-  for (const { id, removed_ms } of await db.list().catch(() => [])) {
-    if (removed_ms !== null && removed_ms < until_ms) await db.forget(id).catch(() => {});
-  }
+  const listed = await db.list().catch(() => []);
+  const old = listed.filter(({ removed_ms }) => removed_ms !== null && removed_ms < until_ms);
+  for (const { id } of old) await db.forget(id).catch(() => {});
+  return old.length > 0;
 }
 
 /** In a browser. */

@@ -4,8 +4,13 @@ import { customElement, property } from 'lit/decorators.js';
 import { dayClockText, shelfWords } from '../../../words/index.ts';
 import { tell } from '../../app/events.ts';
 import type { Design } from '../../app/page-state.ts';
-import type { KeepVerb, Kept, PointItem, ShelfItem } from '../../app/shelf/kept.ts';
-import { keptOff_days } from '../../app/shelf/shelf-verbs.ts';
+import {
+  type KeepVerb,
+  type Kept,
+  keptOff_days,
+  type PointItem,
+  type ShelfItem,
+} from '../../app/shelf/kept.ts';
 import { LightElement } from '../light-element.ts';
 
 @customElement('tankful-shelf')

@@ -200,8 +200,10 @@ describe('where nothing can be written', () => {
     expect((await browser.db.read('design 1'))?.history.entries).toHaveLength(2);
   });
 
-  it('has what was left unwritten as long as the page stands', async () => {
-    const { page, kept, depth: shown, names } = await openBrowser().openTab({ failing: full });
+  it('has what was left unwritten as long as the page stands, and writes it when it is opened again', async () => {
+    let error: Error | null = full();
+    const browser = openBrowser();
+    const { page, kept, depth: shown, names } = await browser.openTab({ failing: () => error });
     page.commit(depth('30 in'), 'lower the water');
     await page.chooseScenario('other');
     await settled();
@@ -209,7 +211,13 @@ describe('where nothing can be written', () => {
     page.keep({ verb: 'open', id: 'design 1' });
     await settled();
     expect(shown()).toBe('30 in');
-    expect(kept().undo).toBe('lower the water');
+    expect(kept()).toMatchObject({ undo: 'lower the water', saved: { at: 'failed' } });
+    await page.chooseScenario('other');
+    error = null;
+    page.keep({ verb: 'open', id: 'design 1' });
+    await settled();
+    expect(kept().saved?.at).toBe('saved');
+    expect((await browser.db.read('design 1'))?.record.scenario.store.water_depth).toBe('30 in');
   });
 
   it('is told as soon as the page stands where the browser keeps nothing at all', async () => {

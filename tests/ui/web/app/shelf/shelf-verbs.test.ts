@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
-import { keptOff_days } from '../../../../../ui/web/app/shelf/shelf-verbs.ts';
+import { keptOff_days } from '../../../../../ui/web/app/shelf/kept.ts';
 import { depth } from '../held-page.ts';
 import { openBrowser, settled } from './held-shelf.ts';
 

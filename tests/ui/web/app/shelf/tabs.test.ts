@@ -32,6 +32,18 @@ describe('the second of two tabs on one design', () => {
     expect(second.kept().notice?.text).toContain('nearly empty it');
   });
 
+  it('follows its weather files too, without handing the same ones out again', async () => {
+    const { first, second } = await twoTabs();
+    const weather = [{ path: 'weather.file', value: 'days.csv' }];
+    first.page.commit(weather, 'weather from a file', { 'days.csv': 'hour\n' });
+    await settled();
+    expect(second.design().attached).toEqual({ 'days.csv': 'hour\n' });
+    first.page.commit(depth('29 in'), 'lower it further');
+    await settled();
+    expect(second.depth()).toBe('29 in');
+    expect(second.attached).toHaveLength(1);
+  });
+
   it('works on a copy when asked, and does there what was refused', async () => {
     const { browser, first, second, id } = await twoTabs();
     second.page.commit(depth('10 in'), 'nearly empty it');
