@@ -80,7 +80,7 @@ describe('a chart as a file', () => {
       expect(title).toContain('Larch Hollow in January');
       expect(words.join(' ')).toContain('no approval');
       const written = text.replace(/data:image\/png;base64,[^"]+/, '');
-    expect(/var\(|http:\/\/(?!www\.w3\.org)|https:|NaN|undefined/.exec(written)).toBe(null);
+      expect(/var\(|http:\/\/(?!www\.w3\.org)|https:|NaN|undefined/.exec(written)).toBe(null);
       const png = await savedChart(page, button(key), /PNG/);
       const picture = await painted(page, png.bytes);
       expect([picture.width, picture.height]).toEqual(size.map((side) => 2 * side));
@@ -206,6 +206,58 @@ describe('a chart’s numbers', () => {
     }
     const { bytes } = await savedChart(page, button, /SVG/);
     expect((await looked(page, bytes.toString())).lost).toEqual([]);
+  });
+});
+
+describe('an answer’s curve and a range', () => {
+  it('are saved as what stands in their tables', async () => {
+    const { page } = await open();
+    const answer = page.locator('.answer-lines > li', { hasText: 'The household coil' });
+    await answer.locator('summary').click();
+    await answer.locator('tankful-curve svg .present-mark').waitFor();
+    const button = answer.locator('button[data-save=curve]');
+    const [head, ...rows] = cellsOf((await savedChart(page, button, /as in the table/)).bytes);
+    expect(head).toHaveLength(2);
+    expect(head[0]).toMatch(/ \(ft\)$/);
+    expect(head[1]).toBe('outlet (F)');
+    await answer.getByRole('button', { name: /^Show as table/ }).click();
+    const table = await answer
+      .locator('tankful-curve tbody tr')
+      .evaluateAll((all) => all.map((row) => [...row.children].map(({ textContent }) => textContent.trim())));
+    expect(rows).toHaveLength(table.length);
+    for (const [i, shown] of table.entries()) {
+      for (const [column, cell] of shown.entries()) {
+        const off = Math.abs(Number(rows[i][column]) - numberOf(cell));
+        expect(off).toBeLessThanOrEqual(halfDigit(cell));
+      }
+    }
+    const { bytes } = await savedChart(page, button, /SVG/);
+    const { error, lost, words } = await looked(page, bytes.toString());
+    expect({ error, lost }).toEqual({ error: null, lost: [] });
+    expect(words.join(' ')).toContain('as it is: 120 ft');
+  });
+
+  it('has all figures of a range in one table', async () => {
+    const { page } = await open();
+    await page.evaluate(() => {
+      const element = document.querySelector('tankful-page');
+      const detail = { path: 'store.bridges', from: '1', to: '3', n: 2 };
+      element?.dispatchEvent(new CustomEvent('try-range', { detail }));
+    });
+    const button = page.locator('button[data-save=range]');
+    await page.waitForFunction(
+      () => document.querySelectorAll('tankful-range tbody td:not([colspan])').length > 4,
+      null,
+      {
+        timeout: 40_000,
+      },
+    );
+    const [head, ...rows] = cellsOf((await savedChart(page, button, /as in the table/)).bytes);
+    expect(rows.map(([value]) => value)).toEqual(['1', '3']);
+    expect(head.filter((each) => each.includes('(')).length).toBeGreaterThan(4);
+    const loss = head.findIndex((each) => /loss/i.test(each));
+    // Twice the bridges and more lose more heat.
+    expect(Number(rows[1][loss])).toBeGreaterThan(Number(rows[0][loss]));
   });
 });
 

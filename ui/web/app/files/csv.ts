@@ -25,6 +25,6 @@ function cell(value: number | string | null): string {
 
 /** `top (F)`: the unit in letters that every program reads. */
 export function headOf(label: string, unit: string): string {
-  const plain = unit.replace('°', '').replaceAll('²', '2');
+  const plain = unit.replaceAll('°', '').replaceAll('²', '2').replaceAll('·', ' ');
   return plain === '' ? label : `${label} (${plain})`;
 }

@@ -1,11 +1,15 @@
 /** An answer's curve: one tab stop, read by pointer or arrow keys, and the same as a table. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { answerViewWords } from '../../../words/index.ts';
+import { answerViewWords, chartWords } from '../../../words/index.ts';
 import type { AnswerCurve } from '../../app/answer-curve.ts';
+import { curveSheet } from '../../app/files/curve-sheet.ts';
+import { fileStem } from '../../app/files/file-names.ts';
 import { curveChart, curveScales } from '../../charts/curve-chart.ts';
 import { type Frame, plotWidth } from '../../charts/frame.ts';
 import { drawn } from '../drawn.ts';
+import { saveButton } from '../files/files-at-hand.ts';
+import { pictureFrom, type Savable, saved_px } from '../files/savable.ts';
 import { LightElement } from '../light-element.ts';
 import { swatch } from '../swatch.ts';
 
@@ -98,13 +102,33 @@ export class TankfulCurve extends LightElement {
       >
         ${tableOpen ? answerViewWords.hideTable : answerViewWords.showTable}<span class="unseen">: ${this.title}</span>
       </button>
+      ${saveButton('curve', this.title)}
       ${tableOpen ? this.table() : nothing}
     </figure>`;
   }
 
-  private drawing(): TemplateResult {
+  savable(): Savable {
+    const { curve, title, name } = this;
+    const { lines, y } = curve;
+    return {
+      stem: fileStem(title),
+      title: y.unit === '' ? title : `${title}, ${y.unit}`,
+      about: chartWords.over(curve.x.unit === '' ? name : `${name}, ${curve.x.unit}`),
+      sheets: [{ words: chartWords.csv, sheet: () => curveSheet(curve, name) }],
+      picture: () =>
+        pictureFrom(
+          this.drawing(saved_px),
+          'plot curve',
+          lines.length > 1
+            ? lines.map(({ label }, i) => ({ swatch: swatch(`line curve-${i % 4}`), words: label }))
+            : [],
+        ),
+    };
+  }
+
+  private drawing(width = this.width): TemplateResult {
     const { curve } = this;
-    const frame = this.frame();
+    const frame = this.frame(width);
     const marks = Math.max(2, Math.floor(plotWidth(frame) / mark_px));
     const every = Math.ceil(curve.x.range.at.length / marks);
     const x = { ...curve.x.range, at: curve.x.range.at.filter((_, i) => i % every === 0) };
@@ -165,8 +189,8 @@ export class TankfulCurve extends LightElement {
     </div>`;
   }
 
-  private frame(): Frame {
-    return { ...margins, width: this.width, height: height_px };
+  private frame(width = this.width): Frame {
+    return { ...margins, width, height: height_px };
   }
 
   private readonly onKey = (event: KeyboardEvent): void => {
