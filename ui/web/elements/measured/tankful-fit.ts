@@ -107,7 +107,10 @@ export class TankfulFit extends Measuring<FitAnswer> {
       ${found.settled ? nothing : html`<p class="caution warning">${fitWords.unsettled}</p>`}
       ${found.ignored.length > 0 ? html`<p>${fitWords.ignored(found.ignored)}</p>` : nothing}
       ${this.inputs(found, nameOf)} ${this.putRow(found.edits)}
-      ${found.probes.map((probe, i) => this.probe(found, probe.name, i, say))} ${this.probes(found, say)}
+      <div class="answer-curves">
+        ${found.probes.map((probe, i) => this.probe(found, probe.name, i, say))}
+      </div>
+      ${this.probes(found, say)}
       ${cautions.map((each) => html`<p class="caution note">${each}</p>`)}
     </div>`;
   }
