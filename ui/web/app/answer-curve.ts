@@ -64,7 +64,7 @@ export function answerCurve(
   const [present, knee] = [inRange(curve.present), begins ? inRange(curve.knee) : null];
   return {
     x: { unit: x.unit, range: xRange(curve.x, at), tick: x.tick },
-    y: { unit: y.unit, range: rangeOf(Math.min(...tall), Math.max(...tall)), tick: y.tick },
+    y: { unit: y.unit, range: yRange(known[0].y, tall), tick: y.tick },
     at,
     atWords: curve.at.map(x.words),
     lines: known.map(({ name, values }) => lineOf(names[name], values, y)),
@@ -89,6 +89,12 @@ function xRange({ dimension }: Column, at: number[]): Range {
   const [low, high] = [at[0], at[at.length - 1]];
   if (dimension === 'month') return { low, high, at };
   return { low, high, at: rangeOf(low, high).at.filter((mark) => mark >= low && mark <= high) };
+}
+
+/** On round numbers; what is counted has no halves. */
+function yRange({ dimension }: Column, values: number[]): Range {
+  const range = rangeOf(Math.min(...values), Math.max(...values));
+  return dimension === 'count' ? { ...range, at: range.at.filter(Number.isInteger) } : range;
 }
 
 function shownAs({ dimension }: Column, values: readonly number[], say: Say): Shown {

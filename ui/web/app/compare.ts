@@ -111,11 +111,11 @@ export function changedFigures(
   });
 }
 
-/** With its sign; a difference of temperatures is none of them. */
+/** With its sign, to the two digits that what it is the difference of allows; that of temperatures is none of them. */
 export function differenceText(difference: number, dimension: DimensionKey, units: Units): string {
   const own = dimension === 'temperature' ? 'temperature_difference' : dimension;
   const sign = difference < 0 ? '−' : '+';
-  return `${sign}${quantityText(Math.abs(difference), own, units)}`;
+  return `${sign}${quantityText(Math.abs(difference), own, units, { digits: 2 })}`;
 }
 
 export interface ChangedAnswer {

@@ -7,12 +7,26 @@ export function partOf(path: string): string {
   return /^(?:taps\.(?:showers|draws)\[\d+\]|[^.[]+(?:\[\d+\])?)/.exec(path)?.[0] ?? path;
 }
 
-/** Of the part and of the input, as in "Coil: household, rolls". */
+/** Of the part and of all that the input lies in, as in "Store, insulation, sides, thickness". */
 export function inputLabel(path: string, scenario: Scenario): string {
   const part = partOf(path);
   const name = valueAt(scenario, [...pathSteps(part), 'name']);
   const title = partTitle(part, typeof name === 'string' ? name : null);
   if (part === path) return title;
-  const label = outlineOf(scenario, path)?.label ?? path.slice(part.length + 1);
-  return itemTitle(title, label);
+  return prefixes(part, path).reduce((all, at) => itemTitle(all, labelAt(at, scenario)), title);
+}
+
+/** Paths of what lies between a part and an input, and of the input itself; a list's first item goes without saying. */
+function prefixes(part: string, path: string): string[] {
+  const ends = [...path.matchAll(/\.|\[(?!0\])|$/g)]
+    .map(({ index }) => index)
+    .filter((end) => end > part.length);
+  return ends.map((end) => path.slice(0, end).replace(/\[0\]$/, ''));
+}
+
+/** What it is called, without what its label adds by way of explanation; the second item of a list and later ones by number. */
+function labelAt(path: string, scenario: Scenario): string {
+  const found = outlineOf(scenario, path)?.label.split(',')[0];
+  const item = /\[(\d+)\]$/.exec(path)?.[1];
+  return `${found ?? path.replace(/^.*\.|\[\d+\]$/g, '')}${item === undefined ? '' : ` ${Number(item) + 1}`}`;
 }

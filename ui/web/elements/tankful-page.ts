@@ -264,6 +264,7 @@ export class TankfulPage extends LightElement {
     void load('tankful-range');
     return html`<tankful-range
       .range=${range}
+      .scenario=${design.scenario}
       .outdated=${range.of !== undefined && range.of !== design.scenario}
       .units=${units}
       .now_ms=${this.page.now()}

@@ -1,7 +1,7 @@
 /** "Try a range": one input at several values, and the main figures of a run at each. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { pathSteps, type RangeAnswer, valueAt } from '../../../../sim/index.ts';
+import { pathSteps, type RangeAnswer, type Scenario, valueAt } from '../../../../sim/index.ts';
 import {
   answerViewWords,
   chartWords,
@@ -16,6 +16,7 @@ import { tell } from '../../app/events.ts';
 import { figureText } from '../../app/figure-text.ts';
 import { rangeSheet } from '../../app/files/curve-sheet.ts';
 import { fileStem } from '../../app/files/file-names.ts';
+import { inputLabel } from '../../app/input-label.ts';
 import type { RangeState } from '../../app/page-state.ts';
 import { rangeCurve, rangeTitle } from '../../app/range-curve.ts';
 import '../answers/tankful-curve.ts';
@@ -27,6 +28,8 @@ import { workingView } from './answer-lines.ts';
 @customElement('tankful-range')
 export class TankfulRange extends LightElement {
   @property({ attribute: false }) range!: RangeState;
+  /** The design as it stands. */
+  @property({ attribute: false }) scenario!: Scenario;
   /** The design has changed since. */
   @property({ attribute: false }) outdated = false;
   @property({ attribute: false }) units: Units = 'US';
@@ -36,8 +39,8 @@ export class TankfulRange extends LightElement {
   @state() private figure: string | null = null;
 
   override render(): TemplateResult {
-    const { spec, at, answer, problem } = this.range;
-    const label = answer?.axes[0]?.label ?? spec.path;
+    const { spec, at, answer, problem, of } = this.range;
+    const label = inputLabel(spec.path, of ?? this.scenario);
     return html`<section class="panel range-result" aria-labelledby="range-title">
       <h2 id="range-title">${shellWords.rangeTitle(label)}</h2>
       ${this.outdated ? html`<p class="help">${shellWords.rangeOutdated}</p>` : nothing}
@@ -128,7 +131,7 @@ export class TankfulRange extends LightElement {
                 ${
                   point.figures
                     ? figures.map((key) => html`<td>${this.cell(key, point.figures?.[key] ?? null)}</td>`)
-                    : html`<td colspan=${figures.length || 1}>${point.problem ?? shellWords.rangeUndone}</td>`
+                    : html`<td class="words" colspan=${figures.length || 1}>${point.problem ?? shellWords.rangeUndone}</td>`
                 }
               </tr>`,
           )}
