@@ -44,7 +44,7 @@ const mostAssumptions = 20;
 export function sheetText(told: SheetTold, screen: Screen): string {
   const { name, facts, sheet, scenario, currency, today } = told;
   const both = inBothUnits({ plain: !screen.unicode, currency });
-  const given = givenBlock(scenario, both);
+  const given = givenBlock(scenario, told.filled, both);
   const block = (each: SheetBlock) => blockLines(each, screen);
   const sections = [
     [

@@ -37,6 +37,7 @@ export * from './section.ts';
 export * from './section-legend.ts';
 export * from './sheet.ts';
 export * from './sheet-cautions.ts';
+export * from './sheet-coils.ts';
 export * from './sheet-cuts.ts';
 export * from './sheet-given.ts';
 export * from './shelf.ts';

@@ -43,3 +43,8 @@ export function inputInUnits(path: string, text: string, units: Units): string {
   const found = quantityAt(path, text);
   return found ? quantityText(found.value, found.dimension, units) : text;
 }
+
+/** What an input is called; its path where nothing says. */
+export function inputName(path: string): string {
+  return entriesAt(path.replace(/\[\d+\]/g, '[]'))[0]?.field.label ?? path;
+}

@@ -2,7 +2,8 @@
 import { type Answer, byInfluence, type FilledDefault, givenInputs, type Scenario } from '../../sim/index.ts';
 import type { Both } from './both.ts';
 import { fitInputName } from './fit.ts';
-import { inputMeaning } from './input-text.ts';
+import { inputMeaning, inputName } from './input-text.ts';
+import { counted } from './locale.ts';
 import type { SheetBlock } from './sheet.ts';
 
 export const givenWords = {
@@ -15,7 +16,7 @@ export const givenWords = {
   more: (count: number) =>
     count === 0
       ? 'These are all.'
-      : `${count} more ${count === 1 ? 'stands' : 'stand'} in the file: tankful check lists them, and each part’s card.`,
+      : `${counted(count, 'more stands', 'more stand')} in the file: tankful check lists them, and each part’s card.`,
 } as const;
 
 /** Whose input it is, in a word or two. */
@@ -28,12 +29,16 @@ function ownerOf(path: string, { coils = [] }: Scenario): string {
 const text = (path: string, value: string, both: Both) => inputMeaning(path, value, both.plain) ?? value;
 
 /** Measured values as measured, doubtful ones as doubtful; null where the file has neither. */
-export function givenBlock(scenario: Scenario, both: Both): SheetBlock | null {
-  const given = givenInputs(scenario);
+export function givenBlock(
+  scenario: Scenario,
+  filled: readonly FilledDefault[],
+  both: Both,
+): SheetBlock | null {
+  const given = givenInputs(scenario, filled);
   if (given.length === 0) return null;
   const coils = (scenario.coils ?? []).map(({ name }) => name);
   const lines = given.map(({ path, value, unsure, measured }) => {
-    const name = measured ? fitInputName(path, coils) : path;
+    const name = measured ? fitInputName(path, coils) : `${ownerOf(path, scenario)}, ${inputName(path)}`;
     const shown = text(path, String(value), both);
     const band =
       unsure === null

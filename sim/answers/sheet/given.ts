@@ -1,5 +1,5 @@
 /** Inputs whose values are worth more, or less, than what else is typed in: measured ones, and those one is unsure of. */
-import { pathSteps, type Scenario, valueAt } from '../../scenario/index.ts';
+import { type FilledDefault, pathSteps, type Scenario, valueAt } from '../../scenario/index.ts';
 
 export interface GivenInput {
   path: string;
@@ -14,8 +14,8 @@ export interface GivenInput {
 /** What `tankful fit` finds. */
 const MEASURED = /^(store\.bridges|coils\[\d+\]\.outside_film|engine\.jacket_share)$/;
 
-/** Measured inputs first, then those marked as unsure, in the file's order; defaults are neither. */
-export function givenInputs(scenario: Scenario): GivenInput[] {
+/** Measured inputs first, then those marked as unsure, in the file's order; a default is none unless it is marked. */
+export function givenInputs(scenario: Scenario, filled: readonly FilledDefault[]): GivenInput[] {
   const doubts = scenario.doubts ?? [];
   const fitted = [
     'store.bridges',
@@ -24,15 +24,16 @@ export function givenInputs(scenario: Scenario): GivenInput[] {
   ];
   const paths = new Set([...fitted, ...doubts.map(({ input }) => input)]);
   return [...paths].flatMap((path): GivenInput[] => {
-    const value = valueAt(scenario, pathSteps(path));
-    if (typeof value !== 'string' && typeof value !== 'number') return [];
     const doubt = doubts.find(({ input }) => input === path);
+    const written = valueAt(scenario, pathSteps(path));
+    const value = written ?? (doubt && filled.find((each) => each.path === path)?.value);
+    if (typeof value !== 'string' && typeof value !== 'number') return [];
     const unsure =
       doubt === undefined
         ? null
         : doubt.unsure === 'between'
           ? { from: doubt.from, to: doubt.to }
           : doubt.unsure;
-    return [{ path, value, unsure, measured: MEASURED.test(path) }];
+    return [{ path, value, unsure, measured: written !== undefined && MEASURED.test(path) }];
   });
 }

@@ -97,7 +97,7 @@ describe('tankful sheet of what was measured and doubted', () => {
     expect(flat(out)).toMatch(
       /Measured or set: loss multiplier for bridges and leaks 2\.2, between 2 and 2\.5\./,
     );
-    expect(flat(out)).toMatch(/In doubt: store\.water_depth 32 in \(813 mm\), unsure a lot\./);
+    expect(flat(out)).toMatch(/In doubt: store, depth of water 32 in \(813 mm\), unsure a lot\./);
     expect(out.slice(out.indexOf('Assumptions'))).not.toMatch(/multiplier on the conducted loss/);
   });
 });

@@ -66,7 +66,7 @@ function sheetJson({ name, scenario, sheet, cautions, filled, answers, today }: 
     ...sheet,
     answers,
     cautions,
-    given: givenInputs(scenario),
+    given: givenInputs(scenario, filled),
     assumptions: byInfluence(filled, answers),
   };
   return `${JSON.stringify(content)}\n`;

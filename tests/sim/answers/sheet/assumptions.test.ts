@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Answer, Lever } from '../../../../sim/answers/answer.ts';
 import { byInfluence, givenInputs } from '../../../../sim/answers/sheet/index.ts';
-import type { FilledDefault, Scenario } from '../../../../sim/scenario/index.ts';
+import type { FilledDefault } from '../../../../sim/scenario/index.ts';
 import { withCoils } from './of-scenario.ts';
 
 const filled = (path: string, more: Partial<FilledDefault> = {}): FilledDefault => ({
@@ -74,14 +74,20 @@ describe('given inputs', () => {
     ],
   });
 
-  it('are what a fit would write, with their band, and what is marked as unsure; no default is among them', () => {
-    expect(givenInputs(scenario)).toEqual([
+  it('are what a fit would write, with their band, and what is marked as unsure', () => {
+    expect(givenInputs(scenario, [])).toEqual([
       { path: 'coils[1].outside_film', value: 0.7, unsure: { from: '0.6', to: '0.8' }, measured: true },
       { path: 'store.water_depth', value: '32 in', unsure: 'a little', measured: false },
     ]);
   });
 
+  it('are doubted where a default is marked, and not called measured', () => {
+    const film = filled('coils[0].outside_film', { value: '0.8' });
+    const found = givenInputs(scenario, [film]).find(({ path }) => path === film.path);
+    expect(found).toEqual({ path: film.path, value: '0.8', unsure: 'a lot', measured: false });
+  });
+
   it('are none in a file that has neither', () => {
-    expect(givenInputs(withCoils([{}]) as Scenario)).toEqual([]);
+    expect(givenInputs(withCoils([{}]), [filled('store.bridges', { value: '1.5' })])).toEqual([]);
   });
 });

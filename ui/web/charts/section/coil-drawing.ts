@@ -17,6 +17,8 @@ type Store = SectionFacts['store'];
 const SMALLEST_RADIUS = 1.1;
 /** Rings with letters in them do not touch [px]. */
 const TAG_APART = 18;
+/** Turns above the rim are drawn so far up [px]; how many there are is said. */
+const OVER_RIM = 40;
 /** From here on the bore can be told from the tube [px]. */
 const BORE_SEEN = 2.6;
 
@@ -45,7 +47,9 @@ export function cutTurns(frame: SectionFrame, coil: SketchedCoil, store: Store, 
   const { tube } = coil;
   const radius = Math.max(SMALLEST_RADIUS, (tube.outside_diameter_m / 2) * frame.px_per_m);
   const bore = radius * (tube.inside_diameter_m / tube.outside_diameter_m);
-  const circles = crossingsOf(coil, store).map(({ side, out_m, height_m, misfit }) => {
+  const highest = yAt(frame, insideHeight(store.shape)) - OVER_RIM;
+  const seen = crossingsOf(coil, store).filter(({ height_m }) => yAt(frame, height_m) >= highest);
+  const circles = seen.map(({ side, out_m, height_m, misfit }) => {
     const cx = xAt(frame, side === 'left' ? -out_m : out_m);
     const cy = yAt(frame, height_m);
     const circle = tag('circle', { class: misfit === null ? 'tube' : 'tube misfit', cx, cy, r: radius });

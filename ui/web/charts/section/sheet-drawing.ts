@@ -194,10 +194,13 @@ function heights(frame: SectionFrame, facts: SectionFacts, sheet: BuildSheet): s
     const words = `${sheetDrawingWords.sensor} ${i + 1} ${dimensionText(height_m)}`;
     return { y: yAt(frame, height_m), from_x: sensorAt(frame, facts, i) + 4, words };
   });
-  const room = [yAt(frame, insideHeight(store.shape)) - 10, yAt(frame, 0) + 4] as const;
-  const most = Math.floor((room[1] - room[0]) / APART) + 1;
+  const [rim, foot] = [yAt(frame, insideHeight(store.shape)) - 10, yAt(frame, 0) + 4];
+  const most = Math.floor((foot - rim) / APART) + 1;
   const all = [...ends, ...felt];
   // Of more coils than there is room for words, the ports alone; the table has the rest.
   const ports = [...ends.filter((_, i) => i % 4 === 1 || i % 4 === 2), ...felt];
-  return ordinates(all.length <= most ? all : ports, right + 6, room, APART);
+  const told = all.length <= most ? all : ports;
+  // What still has no room beside the store goes on above it.
+  const top = Math.min(rim, Math.max(frame.band, foot - (told.length - 1) * APART));
+  return ordinates(told, right + 6, [top, foot], APART);
 }

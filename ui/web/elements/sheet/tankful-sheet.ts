@@ -100,7 +100,7 @@ export class TankfulSheet extends LightElement {
     const both = inBothUnits({ currency: scenario.prices?.currency ?? '$' });
     const sheet = buildSheet(facts);
     const { table, lines } = coilTable(sheet.coils, both);
-    const given = givenBlock(scenario, both);
+    const given = givenBlock(scenario, shown.filled, both);
     const made = sheetWords.made(packageJson.version, dayText(new Date()));
     const foot = (page: number) =>
       html`<p class="sheet-foot">${scenario.name} · ${made} · ${sheetWords.page(page, 2)}</p>`;
