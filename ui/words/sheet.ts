@@ -1,5 +1,5 @@
 /** Words of the build sheet: its measures, in both systems, as blocks that page, paper and terminal lay out. */
-import { type BuildSheet, type CoilSheet, formatTape, type SectionFacts } from '../../sim/index.ts';
+import { type BuildSheet, formatTape, type SectionFacts } from '../../sim/index.ts';
 import type { Both } from './both.ts';
 
 /** A piece of the sheet: sentences, or a table whose first column says what a row is. */
