@@ -8,7 +8,9 @@ import { plainTable } from '../sim/parts/weather/files.ts';
 import { violations } from './support/axe.ts';
 import { visit } from './support/visit.ts';
 
-const boat = readFileSync(join(root, 'scenarios/boat.json'), 'utf8');
+const textOf = (name: string) => readFileSync(join(root, 'scenarios', name), 'utf8');
+const boat = textOf('boat.json');
+const demo = JSON.parse(textOf('demo.json'));
 const json = (text: string, name = 'boat.json') => ({
   name,
   mimeType: 'application/json',
@@ -21,9 +23,9 @@ const csv = (text: string, name = 'valley.csv') => ({
 });
 
 /** A year of hourly weather that freezes the place solid. */
-function frozenYear(): string {
-  const read = readScenario(JSON.parse(boat));
-  if (!read.ok) throw new Error('expected the boat to be sound');
+function frozenYear(scenario: unknown): string {
+  const read = readScenario(scenario);
+  if (!read.ok) throw new Error('expected the design to be sound');
   return plainTable({ ...read.plant.weather, air_C: new Float64Array(8760).fill(-20) }).join('\n');
 }
 
@@ -91,15 +93,26 @@ describe('a file that is opened', () => {
 describe('files that are dropped', () => {
   it('are a design and its weather, which every worker has', async () => {
     const { page, told, errors } = await open();
-    const scenario = { ...JSON.parse(boat), weather: { kind: 'file', file: 'valley.csv' }, run: { days: 2 } };
-    await drop(page, [csv(frozenYear()), json(JSON.stringify(scenario))]);
-    await told('boat.json is open as a new design.');
+    const scenario = { ...demo, weather: { kind: 'file', file: 'valley.csv' }, run: { days: 2 } };
+    await drop(page, [csv(frozenYear(demo)), json(JSON.stringify(scenario), 'mine.json')]);
+    await told('mine.json is open as a new design.');
     await shown(page, '2 days');
-    await page.waitForFunction(
-      () => /−4\.?0? °F|-4\.?0? °F|−20|−4 °F/.test(document.querySelector('.readout')?.textContent ?? ''),
-      null,
-      { timeout: 20_000 },
+    const outdoors = () =>
+      page.evaluate(
+        () => /outdoors\s*(-?[\d.]+) °F/.exec(document.querySelector('.readout')?.textContent ?? '')?.[1],
+      );
+    await expect.poll(outdoors, { timeout: 20_000 }).toBe('-4');
+    expect(await page.innerText('.troubles')).toBe('');
+    // An answer’s runs are shared out among all workers, each of which must have the file.
+    await page.locator('.answer-lines > li', { hasText: /in a row now/ }).waitFor();
+    expect(await page.locator('.answer-lines .trouble').count()).toBe(0);
+    // An estimate too: the drawing follows the keyboard.
+    await page.getByRole('slider', { name: /^Insulation, lid/ }).focus();
+    await page.keyboard.press('ArrowUp');
+    await page.waitForFunction(() =>
+      /Quick estimate/.test(document.querySelector('.shown')?.textContent ?? ''),
     );
+    expect(await outdoors()).toBe('-4');
     expect(await page.innerText('.troubles')).toBe('');
     expect(errors).toEqual([]);
   });
@@ -128,7 +141,7 @@ describe('a weather file that is named and not at hand', () => {
     await told(/cannot be run yet/);
     await page.waitForSelector('.missing-file');
     expect(await page.innerText('.missing-file')).toContain('takes its weather from valley.csv');
-    await page.setInputFiles('.missing-file input', [csv(frozenYear(), 'another name.csv')]);
+    await page.setInputFiles('.missing-file input', [csv(frozenYear(JSON.parse(boat)), 'another name.csv')]);
     await told('The weather of this design now comes from another name.csv.');
     await page.waitForSelector('.missing-file', { state: 'detached' });
     await shown(page, JSON.parse(boat).name);
