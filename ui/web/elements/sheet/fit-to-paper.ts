@@ -7,7 +7,7 @@ import { givenWords } from '../../../words/index.ts';
 /** Sizes of type that are tried [pt], the largest first; the last is taken whatever comes of it. */
 const TYPE_PT = [9, 8.5, 8, 7.5, 7, 6.5, 6];
 /** Least height of the drawing [px] for its words to stand clear of each other. */
-const LEAST_DRAWING_PX = 370;
+const LEAST_DRAWING_PX = 350;
 /** Assumptions that paper has at the least, where there are so many. */
 const LEAST_ASSUMPTIONS = 6;
 /** Rather small type than fewer of them than these, down to this size [pt]. */
