@@ -2,7 +2,7 @@
 import type { Answer, Banded } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn } from './answers.ts';
-import { counted } from './locale.ts';
+import { counted, formFor } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 /** Whole showers of a fact and of its band: the last one's warm share is no shower. */
@@ -64,7 +64,7 @@ function ownDay({ facts }: Answer): string[] {
   const { day_showers, day_warm_showers } = facts;
   if (!day_showers || day_showers.value === 0) return [];
   return [
-    `On the household’s worst day as the scenario runs it, ${day_warm_showers.value} of ${counted(day_showers.value, 'shower')} ${day_showers.value === 1 ? 'is' : 'are'} warm to the end.`,
+    `On the household’s worst day as the scenario runs it, ${day_warm_showers.value} of ${counted(day_showers.value, 'shower')} ${formFor(day_showers.value, { one: 'is', other: 'are' })} warm to the end.`,
   ];
 }
 

@@ -1,5 +1,6 @@
 /** Words of the Days panels. */
 import { storeWords } from './channels.ts';
+import { counted } from './locale.ts';
 
 export const daysWords = {
   title: 'Days',
@@ -75,7 +76,7 @@ export const daysWords = {
   tableCaption: (rows: string) =>
     `One row ${rows}: temperatures at its end; heat, flow and sun as means up to it; how long water ran cold in it.`,
   row: { sample: 'a sample', hour: 'an hour', day: 'a day' },
-  times: (what: string, count: number) => `${what} ${count} ${count === 1 ? 'time' : 'times'}`,
+  times: (what: string, count: number) => `${what} ${counted(count, 'time')}`,
   spells: (count: number) =>
-    count === 0 ? 'no water ran cold' : `water ran cold in ${count} ${count === 1 ? 'spell' : 'spells'}`,
+    count === 0 ? 'no water ran cold' : `water ran cold in ${counted(count, 'spell')}`,
 } as const;

@@ -6,6 +6,15 @@ export interface Trouble {
   fix: string;
 }
 
+/** What may come of work that does not end as it ought to. */
+export const workWords = {
+  expected: 'a result',
+  notStarted: 'a worker that did not start',
+  /** What to do where the message says what is wrong, and where it does not. */
+  change: 'change the design where the message points',
+  load: 'change the design, or load the page again',
+} as const;
+
 /** One line: `store.water_depth - expected a length, 2 in to 10 ft - got "50 psi" - give it as in "3 ft".` */
 export function troubleLine({ where, expected, got, fix }: Trouble): string {
   return `${where || 'the file'} - expected ${expected} - got ${got} - ${fix}${/[.!?]$/.test(fix) ? '' : '.'}`;

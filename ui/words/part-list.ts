@@ -7,6 +7,7 @@ import {
   type Scenario,
   type SectionFacts,
 } from '../../sim/index.ts';
+import { counted } from './locale.ts';
 import { machineFacts } from './section.ts';
 import { coilLine, storeLine, waterLine } from './section-legend.ts';
 import { quantityText, type Units } from './units.ts';
@@ -20,7 +21,7 @@ export const partListWords = {
   removeSure: (title: string) => `Remove ${title}?`,
   keep: 'Keep it',
   addTitle: 'Add',
-  wrong: (count: number) => (count === 1 ? '1 value to correct' : `${count} values to correct`),
+  wrong: (count: number) => `${counted(count, 'value')} to correct`,
 } as const;
 
 export const addableWords: Record<Addable, string> = {
@@ -173,8 +174,7 @@ function drawsOf({ showers = [], draws = [] }: NonNullable<Scenario['taps']>, sa
   ];
   return [
     ...showers.map((shower, i): ListedPart => {
-      const people =
-        shower.people === undefined || shower.people === 1 ? '1 person' : `${shower.people} people`;
+      const people = counted(shower.people ?? 1, 'person', 'people');
       const facts = [when(shower), people, shower.lasts && say.time(shower.lasts), ...water(shower)];
       return { path: `taps.showers[${i}]`, name: shower.name ?? null, facts: listed(facts) };
     }),
@@ -194,7 +194,7 @@ function backupText(facts: SectionFacts | null, max_heat: string, units: Units):
 
 /** What a design runs on, as the file says it. */
 function around({ site, weather, run, prices }: Scenario, say: SayText): ListedPart[] {
-  const days = run?.days === undefined ? undefined : `${run.days} ${run.days === 1 ? 'day' : 'days'}`;
+  const days = run?.days === undefined ? undefined : counted(run.days, 'day');
   return [
     {
       path: 'site',

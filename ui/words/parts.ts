@@ -11,6 +11,7 @@ import {
   readEntry,
 } from '../../sim/index.ts';
 import { dateWords, monthNames, weekdayNames } from './dates.ts';
+import { counted } from './locale.ts';
 import { quantityText, systemOf, type Units } from './units.ts';
 
 export const cardWords = {
@@ -32,11 +33,11 @@ export const cardWords = {
   guessNote: 'Nothing can stand in for this value, so an example does for now.',
   elsewhere: 'In this part',
   more: (values: number, assumed: number) =>
-    `More about this part: ${values} ${values === 1 ? 'value' : 'values'}, ${assumed} assumed`,
+    `More about this part: ${counted(values, 'value')}, ${assumed} assumed`,
   count: (given: number, assumed: number) =>
     assumed === 0
-      ? `${given} ${given === 1 ? 'value' : 'values'}, all yours.`
-      : `${given} ${given === 1 ? 'value is yours' : 'values are yours'}, ${assumed} assumed.`,
+      ? `${counted(given, 'value')}, all yours.`
+      : `${counted(given, 'value is yours', 'values are yours')}, ${assumed} assumed.`,
   within: (given: number, assumed: number) =>
     [given > 0 ? `${given} yours` : '', assumed > 0 ? `${assumed} assumed` : ''].filter(Boolean).join(', '),
   understood: (label: string, text: string) => `${label}: ${text}`,

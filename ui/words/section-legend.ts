@@ -7,6 +7,7 @@ import {
   windingTurns,
   woundTop,
 } from '../../sim/index.ts';
+import { formFor } from './locale.ts';
 import { coilLetter, misfitFix, misfitText, tapeText } from './section.ts';
 import { quantityText, type Units } from './units.ts';
 
@@ -122,7 +123,9 @@ export function sectionSentence(
   const coil = (each: SketchedCoil) =>
     `${each.name} from ${tapeText(each.bottom_m, units)} to ${tapeText(woundTop(each), units)}`;
   const hung =
-    coils.length === 0 ? 'no coil' : `${coils.length === 1 ? 'coil' : 'coils'} ${coils.map(coil).join(', ')}`;
+    coils.length === 0
+      ? 'no coil'
+      : `${formFor(coils.length, { one: 'coil', other: 'coils' })} ${coils.map(coil).join(', ')}`;
   const outside = [engine?.name, collector?.name, taps ? 'the household' : undefined].filter(
     (name) => name !== undefined,
   );

@@ -1,6 +1,7 @@
 /** Words of the scaled drawing and of the list of parts. */
 import type { Face, Grip, Misfit, SectionFacts, SketchedCoil } from '../../sim/index.ts';
 import { formatTape, misfitOf, waterVolume, woundTop } from '../../sim/index.ts';
+import { counted } from './locale.ts';
 import { quantityText, systemOf, type Units } from './units.ts';
 
 export const sectionWords = {
@@ -42,7 +43,7 @@ export function coilLetter(index: number): string {
 
 /** Turns to the nearest tenth. */
 function turnsText(turns: number): string {
-  return `${Math.round(turns * 10) / 10} ${Math.round(turns * 10) === 10 ? 'turn' : 'turns'}`;
+  return counted(Math.round(turns * 10) / 10, 'turn');
 }
 
 const faceWords: Record<Face, string> = { sides: 'Sides', bottom: 'Bottom', lid: 'Lid' };

@@ -9,6 +9,7 @@ import {
 } from '../../sim/index.ts';
 import { shortTube } from './answer-coil.ts';
 import type { Both } from './both.ts';
+import { counted } from './locale.ts';
 import { type SheetBlock, sheetWords } from './sheet.ts';
 
 const soldWords = {
@@ -25,7 +26,7 @@ export function tubeBlock({ tubes }: BuildSheet, both: Both): SheetBlock {
       .map(({ count, of_m, sold }) =>
         sold === null
           ? `${count} to measure, ${length(of_m)}`
-          : `${count} ${soldWords[sold][count === 1 ? 0 : 1]} of ${length(of_m)}`,
+          : `${counted(count, soldWords[sold][0], soldWords[sold][1])} of ${length(of_m)}`,
       )
       .join(' + '),
     pieces
@@ -60,7 +61,7 @@ export function panelsBlock({ panels }: BuildSheet, both: Both): SheetBlock {
     const area = both.quantity(buy_m2, 'area');
     return [
       `${both.tape(thickness_m)} ${material}`,
-      boards === null ? area : `${boards} ${boards === 1 ? 'board' : 'boards'}, ${area}`,
+      boards === null ? area : `${counted(boards, 'board')}, ${area}`,
       `${pieces.join('; ')}: ${both.quantity(area_m2, 'area')}`,
     ];
   });

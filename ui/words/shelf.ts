@@ -1,4 +1,6 @@
 /** Words of the shelf: what is kept, what can be undone, and what another tab has to do with it. */
+import { dateFormat } from './locale.ts';
+
 export const shelfTitles = { shelf: 'Shelf', examples: 'Examples, for a new design' } as const;
 
 export const shelfWords = {
@@ -64,8 +66,8 @@ export function freeName(name: string, taken: readonly string[]): string {
   return free;
 }
 
-const clock = new Intl.DateTimeFormat('en', { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
-const day = new Intl.DateTimeFormat('en', { month: 'short', day: 'numeric' });
+const clock = dateFormat({ hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+const day = dateFormat({ month: 'short', day: 'numeric' });
 
 /** "12:04" by the clock of the reader's place. */
 export function clockText(at_ms: number): string {

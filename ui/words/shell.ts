@@ -1,4 +1,6 @@
 /** Words of the page itself: its rooms, what it shows just now, and a pinned design beside it. */
+import { counted } from './locale.ts';
+
 export const shellWords = {
   title: 'Tankful',
   sentence:
@@ -17,6 +19,11 @@ export const shellWords = {
   gestures: { from: 'first day', days: 'number of days' },
   units: 'Units',
   unitNames: { US: 'US: °F, Btu', SI: 'SI: °C, kWh', mixed: 'Mixed: °F, kWh' },
+  /** What results are of: "Larch Hollow: Sat Jan 9 to Fri Jan 15, 7 days. 122 values were left to defaults." */
+  shown: (name: string, first: string, last: string, days: number, defaults: number) =>
+    `${name}: ${days === 1 ? first : `${first} to ${last}`}, ${counted(days, 'day')}.${
+      defaults === 0 ? '' : ` ${counted(defaults, 'value was', 'values were')} left to defaults.`
+    }`,
   running: 'Running',
   stop: 'Stop',
   again: 'Run again',

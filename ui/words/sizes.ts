@@ -1,5 +1,7 @@
 /** Sizes of files as people say them. */
-const number = new Intl.NumberFormat('en-US', { maximumSignificantDigits: 3 });
+import { numberFormat } from './locale.ts';
+
+const number = numberFormat({ maximumSignificantDigits: 3 });
 
 /** "64 kB", "1.2 MB": thousands of 1000, as file managers and shops count. */
 export function sizeWords(bytes: number): string {

@@ -1,6 +1,6 @@
 /** Numbers as the page shows them: whole axes in one unit, single values as text with the unit that suits them. */
 import { type DimensionKey, dimensions, fromSI } from '../../../sim/index.ts';
-import { bothPowers, systemOf, type Units } from '../../words/index.ts';
+import { bothPowers, numberFormat, systemOf, type Units } from '../../words/index.ts';
 
 /** A unit that a chart's axis is drawn in. */
 export interface ScreenUnit {
@@ -40,7 +40,7 @@ function unit(dimension: DimensionKey, name: string, symbol: string, digits = 0)
 export function plainNumber(value: number, digits = 2): string {
   let format = formats.get(digits);
   if (!format) {
-    format = new Intl.NumberFormat('en-US', { maximumFractionDigits: digits });
+    format = numberFormat({ maximumFractionDigits: digits });
     formats.set(digits, format);
   }
   return format.format(value).replace('-', '−');

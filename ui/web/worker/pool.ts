@@ -3,6 +3,7 @@
  * out among all, one to each at a time. Stopping an answer leaves its other runs undone; what is finished is kept.
  */
 import type { Answer, Job, JobResult, RangeAnswer, Scenario, Series, Stretch } from '../../../sim/index.ts';
+import { workWords } from '../../words/index.ts';
 import type {
   AskOrder,
   AskQuestion,
@@ -95,7 +96,7 @@ export function createPool(startWorker: () => WorkerLike, size: number): Pool {
     seat.worker.onmessage = ({ data }: MessageEvent<Report>) => hear(seat, data as AskReport);
     seat.worker.onerror = (event) => {
       event.preventDefault?.();
-      lose(seat, event.message || 'a worker that did not start');
+      lose(seat, event.message || workWords.notStarted);
     };
     if (attached) seat.worker.postMessage({ kind: 'attach', files: attached });
     seats.push(seat);

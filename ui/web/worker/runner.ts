@@ -1,5 +1,6 @@
 /** The page's side of the run worker: one run at a time, the latest wins, reports of older ones are not passed on. */
 import type { Problem, Scenario } from '../../../sim/index.ts';
+import { workWords } from '../../words/index.ts';
 import type { Attached, Order, Report, RunOrder, RunReport } from './protocol.ts';
 
 /** The part of a worker that the page needs. */
@@ -62,8 +63,8 @@ export function createRunner(startWorker: () => WorkerLike): Runner {
 function crashed(message: string | undefined): Problem {
   return {
     path: '',
-    expected: 'a result',
-    got: message || 'a worker that did not start',
-    fix: 'change the design, or load the page again',
+    expected: workWords.expected,
+    got: message || workWords.notStarted,
+    fix: workWords.load,
   };
 }

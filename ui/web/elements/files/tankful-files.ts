@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { type Problem, problemLine } from '../../../../sim/index.ts';
-import { fileWords } from '../../../words/index.ts';
+import { fileWords, numberFormat } from '../../../words/index.ts';
 import { linkOf, readLink } from '../../app/files/link.ts';
 import { readText } from '../../app/files/read-text.ts';
 import { type Saved, saveFile } from '../../app/files/save-file.ts';
@@ -28,7 +28,7 @@ interface Notice {
 
 /** Programs that cut links cut them about here [letters]. */
 const longLink = 2000;
-const letters = new Intl.NumberFormat('en-US');
+const letters = numberFormat();
 
 @customElement('tankful-files')
 export class TankfulFiles extends LightElement {
