@@ -135,7 +135,7 @@ export const doubtsWords: AnswerWords = {
       title: (answer) => `What each input does by itself to the ${headline[answer.headline]}`,
       rows: few,
       columns: (answer) => [
-        text('input', 'path'),
+        { ...text('input', 'path'), isPath: true },
         text('from', 'low'),
         figure('gives', 'at_low', answer),
         text('to', 'high'),

@@ -38,7 +38,7 @@ const gainWords: Readonly<Record<string, { of: string; head: string; missing: st
     missing: 'All the water wanted came warm: fuel is what a change is weighed by.',
   },
   heat_J_day: {
-    of: 'more heat a day, drawn or still in the store,',
+    of: 'more heat a day (drawn, or still in the store)',
     head: 'more heat a day',
     missing: 'No draw ran cold: heat drawn or still in the store is what a change is weighed by.',
   },
@@ -103,7 +103,7 @@ function more(answer: Answer, say: Say): string[] {
   const rows = ranked(answer);
   const spares = rows.filter(({ fuel_year }) => Number(fuel_year) < 0);
   return [
-    `${counted(tried.value, 'change')} tried, each by itself over the scenario’s ${counted(days.value, 'day')}.`,
+    `${counted(tried.value, 'change')} tried, each by itself over the scenario’s ${counted(days.value, 'day')}; those without a number gain nothing that can be told, or do harm.`,
     ...spares.map(
       (row) => `With ${named(row, say)} ${say.money(-Number(row.fuel_year))} of fuel a year are spared.`,
     ),
@@ -129,7 +129,7 @@ function amount(head: string, unit: string, key: string, answer: Answer): ShownC
 const harmWords: Readonly<Record<string, string>> = { boils: 'boils', too_hot: 'too hot for a wall' };
 
 const harmColumn: ShownColumn = {
-  head: () => ['', ''],
+  head: () => ['harm', ''],
   cell: ({ harm }) => harmWords[String(harm)] ?? '',
   left: true,
 };
@@ -142,13 +142,15 @@ export const nextWords: AnswerWords = {
   tables: [
     {
       key: 'changes',
-      title: (answer) =>
-        `Changes by what they gain for the money (${gainWords[gainKey(answer)].head}); those without a number gain nothing that can be told, or do harm`,
+      title: (answer) => `Changes, by what they gain for the money (${gainWords[gainKey(answer)].head})`,
       columns: (answer) => {
         const harmed = rowsOf(answer, 'changes').some(({ harm }) => harm !== '');
         return [
-          { head: () => ['', ''], cell: ({ rank }) => (rank === null ? noNumber : String(rank)) },
-          { head: () => ['change', ''], cell: named, left: true },
+          {
+            head: () => ['change', ''],
+            cell: (row, say) => `${row.rank === null ? noNumber : `${row.rank}.`} ${named(row, say)}`,
+            left: true,
+          },
           amount('gains', '', 'gain', answer),
           amount('from', '', 'gain_low', answer),
           amount('to', '', 'gain_high', answer),

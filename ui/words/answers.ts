@@ -13,6 +13,8 @@ export interface ShownColumn {
   head: (say: Say) => [string, string];
   cell: (row: RowByKey, say: Say) => string;
   left?: true;
+  /** Its cells are paths of inputs: the page names those as a person does. */
+  isPath?: true;
 }
 
 /** A column of numbers in one unit. */

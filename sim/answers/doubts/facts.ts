@@ -52,11 +52,6 @@ function reach(runs: readonly Facts[], key: string): [low: number, high: number]
 /** Of runs in order this share is left out at either end, where one odd run would say too much. */
 const ODD = 0.1;
 
-/** How many of so many runs lie in the middle. */
-export function middleOf(runs: number): number {
-  return runs - 2 * Math.floor(ODD * runs);
-}
-
 /** Ends of a fact over the middle runs; null where none has it. */
 export function middle(runs: readonly Facts[], key: string): [low: number, high: number] | null {
   const values = runs.flatMap((run) => run[key] ?? []).sort((a, b) => a - b);

@@ -59,7 +59,7 @@ export function promising(
 }
 
 /** Inputs with what a measurement leaves of their ends. */
-export function narrowed(varied: readonly Varied[], { leaves }: Measurement): Varied[] {
+function narrowed(varied: readonly Varied[], { leaves }: Measurement): Varied[] {
   return varied.map((each) => ({ ...each, ...leaves.get(each.path) }));
 }
 

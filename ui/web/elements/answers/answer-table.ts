@@ -4,13 +4,21 @@ import { type Answer, type Column, printedSymbol } from '../../../../sim/index.t
 import {
   answerViewWords,
   columnNames,
+  type RowByKey,
   rowsOf,
   type Say,
+  type ShownColumn,
   type ShownTable,
   shownColumns,
 } from '../../../words/index.ts';
 
-export function answerTable(answer: Answer, shown: ShownTable, say: Say): TemplateResult | typeof nothing {
+/** @param input how the page names the input at a path */
+export function answerTable(
+  answer: Answer,
+  shown: ShownTable,
+  say: Say,
+  input: (path: string) => TemplateResult,
+): TemplateResult | typeof nothing {
   const present = answer.tables[shown.key]?.present ?? null;
   const rows = rowsOf(answer, shown.key)
     .map((row, i) => ({ row, isPresent: i === present }))
@@ -18,6 +26,8 @@ export function answerTable(answer: Answer, shown: ShownTable, say: Say): Templa
   if (rows.length === 0) return nothing;
   const [first, ...others] = shownColumns(shown, answer, say);
   const title = shown.title(answer, say);
+  const content = ({ cell, isPath }: ShownColumn, row: RowByKey) =>
+    isPath ? input(cell(row, say)) : cell(row, say);
   const head = ([name, unit]: [string, string]) =>
     html`<th scope="col">${name} ${unit === '' ? nothing : html`<span class="unit">${printedSymbol(unit)}</span>`}</th>`;
   return titledTable(
@@ -33,11 +43,11 @@ export function answerTable(answer: Answer, shown: ShownTable, say: Say): Templa
           ({ row, isPresent }) =>
             html`<tr class=${isPresent ? 'present' : nothing}>
               <th scope="row">
-                ${isPresent ? html`<span aria-hidden="true">&gt; </span>` : nothing}${first.cell(row, say)}
+                ${isPresent ? html`<span aria-hidden="true">&gt; </span>` : nothing}${content(first, row)}
                 ${isPresent ? html`<span class="unseen">(${answerViewWords.presentRow})</span>` : nothing}
               </th>
               ${others.map(
-                ({ cell, left }) => html`<td class=${left ? 'words' : nothing}>${cell(row, say)}</td>`,
+                (column) => html`<td class=${column.left ? 'words' : nothing}>${content(column, row)}</td>`,
               )}
             </tr>`,
         )}

@@ -2,9 +2,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Answer, FilledDefault, Scenario } from '../../../../sim/index.ts';
 import { type AnswerWords, answerViewWords, inputInUnits, type Say } from '../../../words/index.ts';
-import { tell } from '../../app/events.ts';
-import { inputLabel, partOf } from '../../app/input-label.ts';
 import { titledTable } from './answer-table.ts';
+import { inputLink } from './input-link.ts';
 
 const mostLevers = 4;
 
@@ -46,13 +45,7 @@ export function leversView({
             ({ path, low, high }) =>
               html`<tr>
                 <th scope="row">
-                  <button
-                    type="button"
-                    class="quiet"
-                    @click=${() => tell(from, 'open-part', { path: partOf(path) })}
-                  >
-                    ${inputLabel(path, scenario)}
-                  </button>
+                  ${inputLink(path, scenario, from)}
                 </th>
                 ${end(path, low)} ${end(path, high)}
               </tr>`,

@@ -9,12 +9,14 @@ import {
   answerWords,
   type Say,
   sayIn,
+  severityWords,
   takenWords,
   type Units,
 } from '../../../words/index.ts';
 import { answerCurve } from '../../app/answer-curve.ts';
 import { LightElement } from '../light-element.ts';
 import { answerTable, columnName } from './answer-table.ts';
+import { inputLink } from './input-link.ts';
 import { leversView } from './levers.ts';
 import './tankful-curve.ts';
 
@@ -43,7 +45,9 @@ export class TankfulAnswer extends LightElement {
         ${this.minds(words, say)}
       </div>
       <div class="answer-curves">${this.curves(words, say)}</div>
-      ${words.tables.map((table) => answerTable(answer, table, say))}
+      ${words.tables.map((table) =>
+        answerTable(answer, table, say, (path) => inputLink(path, scenario, this)),
+      )}
       ${leversView({ answer, words, scenario, filled, say, from: this })} ${this.taken()}
     </div>`;
   }
@@ -72,7 +76,10 @@ export class TankfulAnswer extends LightElement {
     return html`<div class="minds">
       <h3>${answerViewWords.mind}</h3>
       ${answer.cautions.map(
-        (key) => html`<p class="caution ${severity(key)}">${answerCaution(key, answer, words, say)}</p>`,
+        (key) =>
+          html`<p class="caution ${severity(key)}">
+            <strong>${severityWords[severity(key)]}:</strong> ${answerCaution(key, answer, words, say)}
+          </p>`,
       )}
     </div>`;
   }

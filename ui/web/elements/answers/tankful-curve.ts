@@ -1,7 +1,7 @@
 /** An answer's curve: one tab stop, read by pointer or arrow keys, and the same as a table. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { answerViewWords, chartWords } from '../../../words/index.ts';
+import { answerViewWords, chartWords, daysWords } from '../../../words/index.ts';
 import type { AnswerCurve } from '../../app/answer-curve.ts';
 import { curveSheet } from '../../app/files/curve-sheet.ts';
 import { fileStem } from '../../app/files/file-names.ts';
@@ -81,7 +81,7 @@ export class TankfulCurve extends LightElement {
         class="stage"
         tabindex="0"
         role="application"
-        aria-roledescription="chart"
+        aria-roledescription=${daysWords.chart}
         aria-label=${this.title}
         aria-description=${answerViewWords.curveHelp}
         @keydown=${this.onKey}
