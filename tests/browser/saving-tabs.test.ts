@@ -76,7 +76,6 @@ describe('the second tab on a design', () => {
       const reader = await secondTab(first);
       await reading(reader).waitFor();
       await hurry(writer, upTo(20 * round, 12));
-      await new Promise((done) => setTimeout(done, 200));
       await writer.close();
       await reading(reader).waitFor({ state: 'detached' });
       await showsDays(reader, 20 * round + 11);

@@ -1,5 +1,7 @@
 /** Of the tabs that have a design open only one may change it: that one holds it until it lets go or is closed. */
 export interface DesignHolds {
+  /** Whether a hold keeps others away. */
+  sure: boolean;
   /** A function that lets go; null if another tab holds the design. */
   take(design: string): Promise<(() => void) | null>;
   /** Takes the design as soon as nobody holds it; the function given back gives up waiting. */
@@ -16,6 +18,7 @@ export function createHolds(locks: LockManager | undefined): DesignHolds {
   }
 
   return {
+    sure: locks !== undefined,
     take: (design) =>
       new Promise((answer) => {
         const free = () => answer(() => {});

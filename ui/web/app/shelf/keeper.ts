@@ -63,8 +63,10 @@ export function createKeeper({ page, db, holds, neighbours, now, newId }: Keeper
   const tell = (notice: Notice | null = null) => list.tell(current, notice);
 
   function keep(start: Stored, written: Stored | null): KeptDesign {
-    const kept: KeptDesign = keepDesign(db, start, written, {
+    const kept: KeptDesign = keepDesign(start, written, {
+      db,
       now,
+      alone: holds.sure,
       told(saved) {
         if (saved === 'elsewhere') overtaken(kept);
         else {
@@ -103,7 +105,7 @@ export function createKeeper({ page, db, holds, neighbours, now, newId }: Keeper
   function place(began: string, scenario: Scenario, attached: Attached, history: History): void {
     void leave();
     const id = newId();
-    const own = { id, began, scenario, name: nameOf(scenario), version: 0, done: history.done };
+    const own = { id, began, scenario, name: nameOf(scenario), version: '', done: history.done };
     const made_ms = now();
     const record = { ...own, made_ms, changed_ms: made_ms, removed_ms: null };
     const taking = holds.take(id);

@@ -7,55 +7,68 @@ export type Saved = { at: 'saved'; ms: number } | { at: 'failed'; why: 'full' | 
 export interface KeptDesign {
   readonly id: string;
   get(): Stored;
-  /** From now on it is this; written at once, or as soon as the writing before has ended. */
+  /** From now on it is this; handed to the database at once. */
   become(next: Pick<Stored, 'history' | 'attached'> & Pick<Stored['record'], 'scenario' | 'name'>): void;
   /** When all that can be written is written. */
   settled(): Promise<void>;
   isWritten(): boolean;
 }
 
-/** @param written what of it is in the database; null if nothing is yet */
-export function keepDesign(
-  db: Pick<ShelfDb, 'write'>,
-  start: Stored,
-  written: Stored | null,
-  doors: { now(): number; told(saved: Saved | 'elsewhere'): void },
-): KeptDesign {
-  let stored = start;
-  let builtOn = written;
-  let writing: Promise<void> | null = null;
+export interface KeptDoors {
+  db: Pick<ShelfDb, 'write'>;
+  now(): number;
+  told(saved: Saved | 'elsewhere'): void;
+  /** Whether other tabs are kept from writing it. */
+  alone: boolean;
+}
 
-  /** One writing at a time: the next one takes along all that has come meanwhile. */
-  async function write(): Promise<void> {
-    while (stored !== builtOn) {
-      const next = stored;
-      try {
-        await db.write({ stored: next, builtOn });
-        builtOn = next;
+/** @param written what of it is in the database; null if nothing is yet */
+export function keepDesign(start: Stored, written: Stored | null, doors: KeptDoors): KeptDesign {
+  let stored = start;
+  let done = written;
+  /** What the database holds once all that it was handed is written; null if that is not known. */
+  let handed = written;
+  let writing: Promise<unknown> = Promise.resolve();
+  const mine = new Set([start.record.version]);
+
+  /** Nothing waits for the writing before: a page may be gone in the next moment. */
+  function write(): void {
+    const [next, builtOn] = [stored, handed];
+    handed = next;
+    mine.add(next.record.version);
+    const written = doors.db.write({ stored: next, builtOn, ...(doors.alone ? {} : { over: mine }) }).then(
+      () => {
+        if (stored !== next) return;
+        // One before it was not written: now the whole of it.
+        if (!handed) return write();
+        done = next;
         doors.told({ at: 'saved', ms: next.record.changed_ms });
-      } catch (error) {
+      },
+      (error) => {
+        handed = null;
         doors.told(whyUnsaved(error));
-        // What comes meanwhile is tried again together with this.
-        if (stored === next) break;
-      }
-    }
-    writing = null;
+      },
+    );
+    writing = Promise.all([writing, written]);
   }
 
   return {
     id: start.record.id,
     get: () => stored,
     become({ history, attached, scenario, name }) {
-      const { record } = stored;
-      const version = record.version + 1;
+      const version = Math.random().toString(36).slice(2);
       const next = { scenario, name, version, done: history.done, changed_ms: doors.now(), removed_ms: null };
-      stored = { record: { ...record, ...next }, history, attached };
-      writing ??= write();
+      stored = { record: { ...stored.record, ...next }, history, attached };
+      write();
     },
-    settled: async () => {
-      await writing;
+    async settled() {
+      // What failed may have been handed over again.
+      for (let last: unknown = null; last !== writing; ) {
+        last = writing;
+        await writing;
+      }
     },
-    isWritten: () => stored === builtOn,
+    isWritten: () => stored === done,
   };
 }
 

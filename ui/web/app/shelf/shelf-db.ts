@@ -13,8 +13,8 @@ export interface DesignRecord {
   /** Scenario of the catalogue it began as; "own" for one that came from a file. */
   began: string;
   scenario: Scenario;
-  /** Counts writes: whoever writes says which one it builds on. */
-  version: number;
+  /** Told apart from every other state of it. */
+  version: string;
   /** `n` of the last gesture in effect. */
   done: number;
   made_ms: number;
@@ -43,17 +43,19 @@ export const noFiles: Attached = {};
 /** What stood in the page last: a design, or an example that was only looked at. */
 export type Last = { design: string } | { example: string };
 
-/** A design as it shall be written over `builtOn`, null if nothing of it is there yet. */
 export interface Writing {
   stored: Stored;
+  /** What is there of it once all is done that was asked before: only what differs is written. Null: the whole. */
   builtOn: Stored | null;
+  /** Where no lock keeps other tabs away: the versions that it may be written over. */
+  over?: ReadonlySet<string>;
 }
 
 export interface ShelfDb {
   /** Newest change first, also those taken off. */
   list(): Promise<DesignRecord[]>;
   read(id: string): Promise<Stored | null>;
-  /** @throws ChangedElsewhere if what is there is not what this builds on; nothing is written then */
+  /** @throws ChangedElsewhere if what is there may not be written over; nothing is written then */
   write(writing: Writing): Promise<void>;
   /** Puts a design on the shelf or takes it off, without a look at its content. */
   mark(id: string, removed_ms: number | null): Promise<void>;
@@ -127,40 +129,44 @@ export function openShelf(): ShelfDb {
       const log = entries.map(({ design: _, ...entry }) => entry);
       return { record, history: { entries: log, done: record.done }, attached: attached ?? noFiles };
     },
-    async write({ stored, builtOn }) {
-      const tx = (await database()).transaction(['designs', 'log', 'files'], 'readwrite', strict);
-      const there = await tx.objectStore('designs').get(stored.record.id);
-      if (there?.version !== builtOn?.record.version) {
-        await tx.done;
-        throw new ChangedElsewhere(`${stored.record.id} - expected version ${builtOn?.record.version}`);
-      }
+    async write({ stored, builtOn, over }) {
       const { record, history, attached } = stored;
-      const log = tx.objectStore('log');
+      const tx = (await database()).transaction(['designs', 'log', 'files'], 'readwrite', strict);
+      const [designs, log, files] = [
+        tx.objectStore('designs'),
+        tx.objectStore('log'),
+        tx.objectStore('files'),
+      ];
+      const there = over && (await designs.get(record.id));
+      if (there && !over?.has(there.version)) {
+        await tx.done;
+        throw new ChangedElsewhere(`${record.id} - expected a version of this tab - got ${there.version}`);
+      }
       const had = new Set(builtOn?.history.entries);
       const has = new Set(history.entries.map(({ n }) => n));
-      const gone = [...had].filter(({ n }) => !has.has(n));
-      const come = history.entries.filter((entry) => !had.has(entry));
       const requests: Promise<unknown>[] = [];
       try {
-        requests.push(tx.objectStore('designs').put(record));
-        for (const { n } of gone) requests.push(log.delete([record.id, n]));
-        for (const entry of come) requests.push(log.put({ ...entry, design: record.id }));
-        if (attached !== (builtOn?.attached ?? noFiles))
-          requests.push(tx.objectStore('files').put(attached, record.id));
+        requests.push(designs.put(record));
+        if (!builtOn) requests.push(log.delete(allOf(record.id)));
+        for (const { n } of had) if (!has.has(n)) requests.push(log.delete([record.id, n]));
+        for (const entry of history.entries) {
+          if (!had.has(entry)) requests.push(log.put({ ...entry, design: record.id }));
+        }
+        if (attached !== (builtOn?.attached ?? noFiles)) requests.push(files.put(attached, record.id));
       } catch (error) {
         // What is refused before it is tried ends no transaction by itself.
         tx.abort();
         await Promise.allSettled([...requests, tx.done]);
         throw error;
       }
-      // Nothing more is to come: the browser need not wait for this page, which may be on its way out.
+      // Nothing more is to come: the browser goes on with it even if the page is gone in the next moment.
       tx.commit();
       await Promise.all([...requests, tx.done]);
     },
     async mark(id, removed_ms) {
       const tx = (await database()).transaction('designs', 'readwrite', strict);
       const record = await tx.store.get(id);
-      if (record) await tx.store.put({ ...record, removed_ms, version: record.version + 1 });
+      if (record) await tx.store.put({ ...record, removed_ms });
       await tx.done;
     },
     async forget(id) {

@@ -21,6 +21,7 @@ export function openBrowser() {
     } else held.delete(design);
   }
   const holds: DesignHolds = {
+    sure: true,
     async take(design) {
       if (held.has(design)) return null;
       held.set(design, []);
@@ -69,7 +70,7 @@ export function openBrowser() {
     await wakeShelf({
       page: tab.page,
       db,
-      holds: alone ? { take: async () => () => {}, wait: () => () => {} } : holds,
+      holds: alone ? { sure: false, take: async () => () => {}, wait: () => () => {} } : holds,
       neighbours: {
         tell: (design) => {
           for (const each of tabs) if (each !== hear) each(design);

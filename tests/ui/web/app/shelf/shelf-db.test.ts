@@ -14,7 +14,7 @@ import {
 const named = (name: string) => ({ name }) as Scenario;
 
 function stored(id: string, name: string, more: Partial<Stored['record']> = {}): Stored {
-  const own = { id, name, began: 'demo', scenario: named(name), version: 1, done: 0 };
+  const own = { id, name, began: 'demo', scenario: named(name), version: 'v1', done: 0 };
   const record = { ...own, made_ms: 1, changed_ms: 1, removed_ms: null, ...more };
   return { record, history: nothingDone, attached: noFiles };
 }
@@ -23,7 +23,7 @@ function stored(id: string, name: string, more: Partial<Stored['record']> = {}):
 function later(was: Stored, name: string): Stored {
   const history = recorded(was.history, was.record.scenario, named(name), `call it ${name}`, 2);
   const { version } = was.record;
-  const record = { ...was.record, scenario: named(name), name, version: version + 1, done: history.done };
+  const record = { ...was.record, scenario: named(name), name, version: `${version}'`, done: history.done };
   return { ...was, record, history };
 }
 
@@ -61,7 +61,7 @@ describe('the shelf', () => {
     await db.write({ stored: third, builtOn: null });
     const undone = {
       ...third,
-      record: { ...first.record, done: 0, version: 4 },
+      record: { ...first.record, done: 0, version: 'undone' },
       history: { ...third.history, done: 0 },
     };
     await db.write({ stored: undone, builtOn: third });
@@ -75,11 +75,26 @@ describe('the shelf', () => {
   it('refuses to write over what another tab has written, and leaves design and log as they are', async () => {
     const first = stored('a', 'one');
     await db.write({ stored: first, builtOn: null });
-    const [mine, theirs] = [later(first, 'mine'), later(first, 'theirs')];
-    await db.write({ stored: theirs, builtOn: first });
-    await expect(db.write({ stored: mine, builtOn: first })).rejects.toThrow(ChangedElsewhere);
+    const [mine, theirs] = [later(first, 'mine'), { ...later(first, 'theirs') }];
+    theirs.record.version = 'theirs';
+    await db.write({ stored: theirs, builtOn: first, over: new Set(['v1']) });
+    const over = new Set(['v1', mine.record.version]);
+    await expect(db.write({ stored: mine, builtOn: first, over })).rejects.toThrow(ChangedElsewhere);
+    await expect(db.write({ stored: mine, builtOn: null, over })).rejects.toThrow(ChangedElsewhere);
     expect(await db.read('a')).toEqual(theirs);
-    await expect(db.write({ stored: mine, builtOn: null })).rejects.toThrow(ChangedElsewhere);
+  });
+
+  it('takes what is handed over in one go, in its order, and the whole where asked for it', async () => {
+    const first = stored('a', 'one');
+    const [second, third] = [later(first, 'two'), later(later(first, 'two'), 'three')];
+    await Promise.all([
+      db.write({ stored: first, builtOn: null }),
+      db.write({ stored: second, builtOn: first }),
+      db.write({ stored: third, builtOn: second }),
+    ]);
+    expect(await db.read('a')).toEqual(third);
+    await db.write({ stored: second, builtOn: null });
+    expect(await db.read('a')).toEqual(second);
   });
 
   it('writes the whole or nothing: where the log cannot be written the design stays as it was', async () => {
