@@ -68,6 +68,7 @@ const breaches: Record<string, string> = {
   'ui/words/node.ts': 'node:fs',
   'ui/words/lost.ts': './nowhere.ts',
   'ui/words/test.ts': '../../tests/ok.ts',
+  'ui/web/words.ts': '../words/ok.ts',
   'ui/web/a.ts': '../terminal/ok.ts',
   'ui/terminal/a.ts': '../web/ok.ts',
   'ui/web/charts/a.ts': '../elements/ok.ts',

@@ -1,5 +1,5 @@
 /** A line on standard error for many runs: "14 of 25, about 6 s left", drawn over itself. */
-import { quantityText } from '../words/index.ts';
+import { quantityText, reportWords } from '../words/index.ts';
 import type { Terminal } from './terminal.ts';
 
 /** Sweeps shorter than this show nothing [s]. */
@@ -22,7 +22,7 @@ export function sweepProgress(terminal: Terminal, forced = false): SweepProgress
   const words = (done: number, of: number, now_s: number) => {
     const left_s = ((now_s - started_s) / Math.max(1, done)) * Math.max(0, of - done);
     const left = quantityText(Math.ceil(left_s), 'time', 'SI', { digits: 2, plain: true });
-    return `${done} of ${of}, about ${left} left`;
+    return reportWords.sweep(done, of, left);
   };
   const overItself = (done: number, of: number) => {
     const now_s = terminal.now_s();

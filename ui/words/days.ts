@@ -3,6 +3,8 @@ import { storeWords } from './channels.ts';
 import { counted } from './locale.ts';
 
 export const daysWords = {
+  /** What a reader calls the thing that is looked at. */
+  chart: 'chart',
   title: 'Days',
   panels: {
     temperatures: 'Store temperatures',

@@ -1,5 +1,5 @@
 /** The language that the words are in: its numbers, dates and plurals, by the platform's Intl. Named nowhere else. */
-export const locale = 'en-US';
+const locale = 'en-US';
 
 const plurals = new Intl.PluralRules(locale);
 

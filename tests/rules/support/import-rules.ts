@@ -51,6 +51,10 @@ export const importRules: IForbiddenRuleType[] = [
   rule('sim/index.ts opens sim only', '^sim/index\\.ts$', { path: '.', pathNot: '^sim/' }),
   rule('ui reaches sim through its index', '^ui/', { path: '^sim/', pathNot: '^sim/index\\.ts$' }),
   rule('ui/words knows no screen', '^ui/words/', { path: '^ui/(web|terminal)/' }),
+  rule('ui takes its words through their index', '^ui/(web|terminal)/', {
+    path: '^ui/words/',
+    pathNot: '^ui/words/index\\.ts$',
+  }),
   rule('page and terminal are strangers', '^ui/web/', { path: '^ui/terminal/' }),
   rule('terminal and page are strangers', '^ui/terminal/', { path: '^ui/web/' }),
   rule('charts know no element', '^ui/web/charts/', { path: '^ui/web/(elements|app|worker)/' }),

@@ -58,7 +58,7 @@ export function overviewView(
     data-panel="overview"
     tabindex="0"
     role="application"
-    aria-roledescription="chart"
+    aria-roledescription=${daysWords.chart}
     aria-label=${daysWords.overview(words)}
     @pointerdown=${gestures.overviewDown}
     @pointermove=${gestures.overviewMove}

@@ -184,7 +184,7 @@ function figure(key: PanelKey, panel: DrawnPanel, frame: Frame, cursor_px: numbe
       data-panel=${key}
       tabindex="0"
       role="application"
-      aria-roledescription="chart"
+      aria-roledescription=${daysWords.chart}
       aria-label=${title}
       aria-describedby="days-help"
     >

@@ -4,6 +4,7 @@ import { counted } from '../locale.ts';
 export const reportWords = {
   running: 'Running',
   workingBands: 'Working out the bands',
+  sweep: (done: number, of: number, left: string) => `${done} of ${of}, about ${left} left`,
   days: (days: number, from: string) => `${counted(days, 'day')} from ${from}`,
   store: (kind: string, depth: string) => `${kind} with water ${depth} deep`,
   noEngine: 'no engine',
