@@ -17,7 +17,7 @@ import { type LinesData, linesChart, showsBands } from '../charts/lines-chart.ts
 import type { Palette } from '../charts/palette.ts';
 import { row_px, rowsChart } from '../charts/rows-chart.ts';
 import { drawn } from './drawn.ts';
-import { saveButton } from './files/files-at-hand.ts';
+import { saveButton } from './files/file-buttons.ts';
 import { swatch } from './swatch.ts';
 
 /** What the panels are drawn from, beside the data. */

@@ -9,7 +9,7 @@ import { type HeatBalance, type HeatFlow, type HeatPlace, heatBalance } from '..
 import { momentTitle } from '../app/moments.ts';
 import { flowsChart } from '../charts/flows-chart.ts';
 import { drawn } from './drawn.ts';
-import { saveButton } from './files/files-at-hand.ts';
+import { saveButton } from './files/file-buttons.ts';
 import { pictureFrom, type Savable, saved_px } from './files/savable.ts';
 import { heatTable, leastShare } from './heat-table.ts';
 import { LightElement } from './light-element.ts';

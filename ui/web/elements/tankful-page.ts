@@ -18,7 +18,7 @@ import {
 import { type WaterAt, waterAt, waterRange } from '../app/water-at.ts';
 import type { FieldScale } from '../charts/palette.ts';
 import { dangerList } from './danger-list.ts';
-import { hearFiles, loadFiles } from './files/files-at-hand.ts';
+import { hearFiles, loadFiles } from './files/hear-files.ts';
 import { load, loadAll, loadWhenNear } from './later.ts';
 import { LightElement } from './light-element.ts';
 import './section/tankful-section.ts';
@@ -126,7 +126,7 @@ export class TankfulPage extends LightElement {
         ></tankful-choice>
         ${this.files(state)}
         <div id="answers" class="room">${guard([state.answers, state.units, state.design, state.facts === null], () => answerLines(state, this.page))}</div>
-        ${troubleList(state.problems.map(({ path, ...problem }) => ({ where: path, ...problem })))}
+        ${troubleList(state.problems, state.design.scenario)}
         ${runLine(state, this.page)} ${atRest ? dangerList(atRest.result.cautions) : nothing}
         ${this.compare(state)}
         <div class="bench">

@@ -8,7 +8,7 @@ import { fileStem } from '../../app/files/file-names.ts';
 import { curveChart, curveScales } from '../../charts/curve-chart.ts';
 import { type Frame, plotWidth } from '../../charts/frame.ts';
 import { drawn } from '../drawn.ts';
-import { saveButton } from '../files/files-at-hand.ts';
+import { saveButton } from '../files/file-buttons.ts';
 import { pictureFrom, type Savable, saved_px } from '../files/savable.ts';
 import { LightElement } from '../light-element.ts';
 import { swatch } from '../swatch.ts';

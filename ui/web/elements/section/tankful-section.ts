@@ -10,7 +10,7 @@ import type { SectionHandle } from '../../charts/section/handles.ts';
 import { type SectionDrawing, sectionDrawing } from '../../charts/section/section-drawing.ts';
 import { valueAfterKey, valueAfterPull } from '../../charts/section/steps.ts';
 import { drawn } from '../drawn.ts';
-import { saveButton } from '../files/files-at-hand.ts';
+import { saveButton } from '../files/file-buttons.ts';
 import { LightElement } from '../light-element.ts';
 import { type HeldGrip, nearest, underHand } from './held-grip.ts';
 import { handleView, legendView } from './section-views.ts';

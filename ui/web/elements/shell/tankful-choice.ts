@@ -7,7 +7,7 @@ import type { Page } from '../../app/page.ts';
 import type { Design, PageState } from '../../app/page-state.ts';
 import { daysRange, type Span, spanEdits, spanOf } from '../../app/span.ts';
 import { eitherName } from '../either-name.ts';
-import { filesTools } from '../files/files-at-hand.ts';
+import { filesTools } from '../files/file-buttons.ts';
 import { LightElement } from '../light-element.ts';
 
 @customElement('tankful-choice')

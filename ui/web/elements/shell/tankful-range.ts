@@ -20,10 +20,10 @@ import { inputLabel } from '../../app/input-label.ts';
 import type { RangeState } from '../../app/page-state.ts';
 import { rangeCurve, rangeTitle } from '../../app/range-curve.ts';
 import '../answers/tankful-curve.ts';
-import { saveButton } from '../files/files-at-hand.ts';
+import { saveButton } from '../files/file-buttons.ts';
 import type { Savable } from '../files/savable.ts';
 import { LightElement } from '../light-element.ts';
-import { workingView } from './answer-lines.ts';
+import { workingView } from './working-view.ts';
 
 @customElement('tankful-range')
 export class TankfulRange extends LightElement {
