@@ -40,12 +40,16 @@ const paper_px = (186 / 25.4) * 96;
 /** Before the paper is measured. */
 const usual_px = 420;
 
+function differs(now: readonly Answer[], before: readonly Answer[] | undefined): boolean {
+  return now.length !== before?.length || now.some((answer, i) => answer !== before[i]);
+}
+
 @customElement('tankful-sheet')
 export class TankfulSheet extends LightElement {
   /** The run that the sheet is of. */
   @property({ attribute: false }) shown!: Shown;
-  /** What was worked out of it. */
-  @property({ attribute: false }) answers: readonly Answer[] = [];
+  /** What was worked out of it. Told anew at every step of other answers, and fitted anew only for others. */
+  @property({ attribute: false, hasChanged: differs }) answers: readonly Answer[] = [];
   /** The design has gone on since. */
   @property({ type: Boolean }) stale = false;
   /** Address that opens the same design; empty until it is made. */
