@@ -59,6 +59,7 @@ const breaches: Record<string, string> = {
   'ui/words/d3.ts': 'd3',
   'ui/words/csv.ts': 'd3-dsv',
   'ui/words/lit.ts': 'lit',
+  'ui/words/idb.ts': 'idb',
   'ui/words/commander.ts': 'commander',
   'ui/words/package.ts': 'typescript',
   'ui/words/circle.ts': './circle-back.ts',

@@ -16,7 +16,7 @@ export async function visitShelf(options: VisitOptions = {}): Promise<ShelfVisit
   return { page, context: page.context(), errors };
 }
 
-export async function awake(page: Page): Promise<void> {
+async function awake(page: Page): Promise<void> {
   await page.waitForFunction(() =>
     /An example|Saved|Not saved|another tab/.test(document.querySelector('tankful-kept')?.textContent ?? ''),
   );

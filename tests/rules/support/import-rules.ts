@@ -28,6 +28,7 @@ const packageHomes: Record<string, string> = {
   d3: '^ui/web/charts/',
   'd3-dsv': '^(sim/parts/weather|sim/answers|ui/terminal|ui/web/charts)/',
   lit: '^ui/web/elements/',
+  idb: '^ui/web/app/shelf/shelf-db\\.ts$',
   commander: '^ui/terminal/',
 };
 
