@@ -25,6 +25,8 @@ export function stretchEdits({ from_day, days }: Stretch): Edit[] {
     { path: 'run.first_weekday', value: 'Monday' },
     { path: 'run.days', value: days },
     { path: 'run.interval', value: '24 h' },
+    // Failures that the file plays belong to the file's own days.
+    { path: 'run.faults', value: undefined },
   ];
 }
 

@@ -55,6 +55,7 @@ const THINNEST = 0.9;
  *
  * Rated: 2 S t / (D - 0.8 t), ASME B31, with the thinnest wall of the tolerance; within 4 % of the copper trade's table
  * (tests). Burst: Barlow's 2 S t / D with the ultimate strength.
+ * Source: ASME B31 as the copper trade quotes it; Barlow's formula (textbook).
  */
 export function tubeRating(tube: ShutTube): { rated_Pa: number; burst_Pa: number } | null {
   const strength = metalOf(tube);
@@ -89,7 +90,11 @@ export function pressurePerKelvin(tube: ShutTube, fluid: Fluid, t_C: number): nu
 const STEP_K = 0.25;
 const MOST_K = 150;
 
-/** Warming from from_C at which the pressure has risen by rise_Pa [K]; null for plastics, or where 150 K are not enough. */
+/**
+ * Warming from from_C at which the pressure has risen by rise_Pa [K]; null for plastics, or where 150 K are not enough.
+ *
+ * `pressurePerKelvin` summed up; water below 4 C shrinks first and then has room. Source: as there.
+ */
 export function warmingTo(tube: ShutTube, fluid: Fluid, from_C: number, rise_Pa: number): number | null {
   let pressure_Pa = 0;
   for (let warmed_K = 0; warmed_K < MOST_K; warmed_K += STEP_K) {

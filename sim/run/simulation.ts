@@ -12,6 +12,7 @@ import { cautionsOf } from './cautions.ts';
 import { figuresOf } from './figures.ts';
 import { ledgerOf } from './ledger.ts';
 import { type PartFigures, Parts } from './parts.ts';
+import { playFaults } from './play-faults.ts';
 import type { Result, RunEvent } from './result.ts';
 import { Sampler } from './sampler.ts';
 import { type ClosedDraw, Tally } from './tally.ts';
@@ -187,7 +188,7 @@ export class Simulation {
     this.#restarts++;
     this.#settle();
     if (due) this.#happen(due, t);
-    this.#faults(t);
+    this.#events.push(...playFaults(plant, t, y));
     this.#draws(t);
     this.#timetable(t);
     if (plant.collector?.coil.mode === 'filling' && plant.collector.coil.front(y) > 0.99) {
@@ -268,24 +269,6 @@ export class Simulation {
     this.plant.store.prepare(this.#y);
     taps.change(t, this.#y, still, { room: air.around_C(taps.description.pipe.surroundings, t) });
     this.plant.store.settle(this.#y);
-  }
-
-  /** What fails from now on, or no longer. */
-  #faults(t: number): void {
-    const { faults } = this.plant.description.run;
-    if (faults.length === 0) return;
-    for (const { kind, from_s, to_s } of faults) {
-      const [begins, over] =
-        kind === 'cold spell' ? ['spell.begins', 'spell.over'] : ['fault.begins', 'fault.over'];
-      if (t === from_s) this.#events.push({ time_s: t, part: kind, name: begins });
-      if (t === to_s) this.#events.push({ time_s: t, part: kind, name: over });
-    }
-    const { collector, store } = this.plant;
-    if (!collector) return;
-    collector.mayPump = !fails(faults, 'collector pump', t);
-    if (collector.mayPump || !collector.pumping) return;
-    store.prepare(this.#y);
-    collector.stop(t, this.#y, store);
   }
 
   #timetable(t: number): void {

@@ -45,7 +45,7 @@ function dryWords(dry_s: number): string {
 }
 
 const month: ShownColumn = {
-  head: () => ['', ''],
+  head: () => ['month', ''],
   cell: (row) => monthNames[Number(row.month) - 1] ?? noNumber,
   left: true,
 };

@@ -21,6 +21,7 @@ export * from './dates.ts';
 export * from './days.ts';
 export * from './errors.ts';
 export * from './events.ts';
+export * from './failures.ts';
 export * from './figures.ts';
 export * from './file-tools.ts';
 export * from './files.ts';

@@ -22,6 +22,9 @@ export interface BreaksQuestion extends Question {
 /** The first that is known is told first: by how much harm it does to people. */
 const HEADLINES = ['away_top_C', 'trapped_rated_K', 'off_mean_C', 'power_mean_C', 'lid_more_K'];
 
+/** Headlines are temperatures or warmings: what moves one by less is not worth a line [K]. */
+const LEAST_LEVER_K = 0.3;
+
 /** @throws RangeError for a scenario that cannot be read or run */
 export async function breaksAnswer(question: BreaksQuestion): Promise<Answer> {
   const { plant, filled, marks } = readQuestion(question);
@@ -51,7 +54,9 @@ export async function breaksAnswer(question: BreaksQuestion): Promise<Answer> {
     limit: limitOf(headline),
     tables: breaksTables(plant, bands.facts),
     curves: breaksCurves(runs),
-    levers: bands.levers(headline),
+    levers: bands
+      .levers(headline)
+      .filter(({ low, high }) => Math.abs(high.value - low.value) > LEAST_LEVER_K),
     cautions: cautionsOf(plant, facts),
     taken: ['one_at_a_time', ...(plan.jobs.summer ? ['away_in_summer'] : []), 'off_in_winter'],
   };

@@ -11,7 +11,8 @@ import type { Edit } from '../edit.ts';
 import { householdOf } from '../household.ts';
 import { refusal } from '../refusal.ts';
 import { type Question, readQuestion } from '../vary.ts';
-import { type Measured, measuredEdits } from './measured.ts';
+import { measuredEdits } from './measured.ts';
+import { banded, ends, type Found, input, litresAMinute, percent, plain } from './recipe-bands.ts';
 import { RECIPES, type Recipe, type RecipeField } from './recipe-fields.ts';
 import { type Bench, benchRun, inputFor, type Sought, stirred_C } from './recipe-runs.ts';
 
@@ -65,11 +66,6 @@ function valuesOf({ kind, typed }: Recipe): Values {
   });
   if (problems.length > 0) throw new RangeError(problems.join('\n'));
   return Object.fromEntries(values);
-}
-
-interface Found {
-  facts: Record<string, Banded>;
-  measured: (Measured & { shown: Banded })[];
 }
 
 type Find = (question: Question, plant: PlantDescription, values: Values) => Found;
@@ -149,45 +145,6 @@ const FOUND: Record<Recipe['kind'], Find> = {
     };
   },
 };
-
-function banded(value: number, a: number, b: number, dimension: Banded['dimension']): Banded {
-  return { value, low: Math.min(a, b), high: Math.max(a, b), numerical: 0, dimension };
-}
-
-/** A value and what it is with the reading off by its doubt either way; an end that cannot be is the input's own. */
-function ends(
-  of: (reading: number) => number,
-  reading: number,
-  doubt: number,
-  dimension: Banded['dimension'],
-  sought?: Sought,
-): Banded {
-  const value = of(reading);
-  const end = (off: number): number => {
-    try {
-      return of(reading + off);
-    } catch (error) {
-      if (!(error instanceof RangeError) || !sought) throw error;
-      return Number.NaN;
-    }
-  };
-  const tried = [end(-doubt), end(doubt)];
-  const known = tried.filter((each) => Number.isFinite(each));
-  // An end past what the design can give lies at the nearer end of the input's range.
-  const missing = tried.length - known.length;
-  const edge = sought && missing > 0 ? (known[0] > value ? sought.least : sought.greatest) : value;
-  const all = missing > 0 ? [...known, edge] : known;
-  return banded(value, Math.min(value, ...all), Math.max(value, ...all), dimension);
-}
-
-const text = (value: number) => Number(value.toPrecision(4));
-const plain = (value: number) => text(value);
-const percent = (share: number) => `${text(100 * share)} %`;
-const litresAMinute = (flow_m3_s: number) => `${text(60_000 * flow_m3_s)} L/min`;
-
-function input(path: string, shown: Banded, write: (value: number) => string | number): Found['measured'][0] {
-  return { path, value: write(shown.value), low: `${write(shown.low)}`, high: `${write(shown.high)}`, shown };
-}
 
 function flowInput(path: string, flow: Banded): Found['measured'][0] {
   return input(path, flow, litresAMinute);

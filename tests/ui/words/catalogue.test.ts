@@ -62,7 +62,7 @@ describe('words and the engine room', () => {
   });
 
   it('cover every event a run can log', () => {
-    const texts = source('plant/watch.ts') + source('run/simulation.ts');
+    const texts = source('plant/watch.ts') + source('run/simulation.ts') + source('run/play-faults.ts');
     const names = found(texts, /'((?:engine|collector|store|cistern|taps|fault|spell)\.[a-z_.]+)'/g);
     expect(names.length).toBeGreaterThan(8);
     expect(Object.keys(eventWords).sort()).toEqual(names);

@@ -8,7 +8,7 @@ import type { Page } from '../../app/page.ts';
 import type { UnderWay } from '../../worker/pool.ts';
 import type { Measured, Measurement } from '../../worker/protocol.ts';
 import { LightElement } from '../light-element.ts';
-import { workingView } from '../shell/answer-lines.ts';
+import { workingView } from '../shell/working-view.ts';
 
 interface Asked<Found> {
   at: 'none' | 'working' | 'done' | 'failed';

@@ -8,6 +8,7 @@ import type { SaidAnswer } from '../../app/built-in.ts';
 import type { Page } from '../../app/page.ts';
 import { type AnswerKey, type AnswerState, isOutdated, type PageState } from '../../app/page-state.ts';
 import { load } from '../later.ts';
+import { workingView } from './working-view.ts';
 
 export function answerLines(state: PageState, page: Page): TemplateResult {
   const { answers, facts } = state;
@@ -91,18 +92,4 @@ function sentence(answer: Answer | SaidAnswer, units: Units): TemplateResult | s
   if ('said' in answer) return answer.said[units];
   void load('tankful-said');
   return html`<tankful-said .answer=${answer} .units=${units}></tankful-said>`;
-}
-
-/** How far something is, and about how long it may still take. */
-export function workingView(
-  { progress: [done, of] = [0, 0], since_ms = 0 }: Pick<AnswerState, 'progress' | 'since_ms'>,
-  now_ms: number,
-): TemplateResult {
-  const seconds = done > 0 ? Math.ceil((((now_ms - since_ms) / done) * (of - done)) / 1000) : null;
-  return html`<span class="working"
-    ><progress max=${of || 1} .value=${done} aria-label=${shellWords.working}></progress>
-    ${of > 0 ? shellWords.worked(done, of) : shellWords.working}${
-      seconds === null ? nothing : `, ${shellWords.left(seconds)}`
-    }</span
-  >`;
 }
