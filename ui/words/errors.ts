@@ -15,7 +15,12 @@ export const workWords = {
   load: 'change the design, or load the page again',
 } as const;
 
+/** Without where it is: `expected a length, 2 in to 10 ft - got "50 psi" - give it as in "3 ft".` */
+export function problemText({ expected, got, fix }: Omit<Trouble, 'where'>): string {
+  return `expected ${expected} - got ${got} - ${fix}${/[.!?]$/.test(fix) ? '' : '.'}`;
+}
+
 /** One line: `store.water_depth - expected a length, 2 in to 10 ft - got "50 psi" - give it as in "3 ft".` */
-export function troubleLine({ where, expected, got, fix }: Trouble): string {
-  return `${where || 'the file'} - expected ${expected} - got ${got} - ${fix}${/[.!?]$/.test(fix) ? '' : '.'}`;
+export function troubleLine({ where, ...problem }: Trouble): string {
+  return `${where || 'the file'} - ${problemText(problem)}`;
 }

@@ -27,6 +27,7 @@ export const shellWords = {
   running: 'Running',
   stop: 'Stop',
   again: 'Run again',
+  moreTroubles: (many: number) => `${many} more`,
   lastGood: 'Last good run, not the design as it stands:',
   estimate: 'Quick estimate, coarser than a full run:',
   firstDays: (days: number, of: number) =>

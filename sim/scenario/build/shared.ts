@@ -5,6 +5,7 @@ import { massShareFromVolumeShare } from '../../physics/glycol.ts';
 import { pipeConductance } from '../../physics/insulation.ts';
 import { MATERIALS } from '../../physics/materials.ts';
 import { findTube, ownTube, type TubeStandard, tubeSizes } from '../../physics/tubes.ts';
+import { formatQuantity } from '../../quantity/index.ts';
 import { quote } from '../calendar.ts';
 import type { Desk } from '../desk.ts';
 import type { Value } from '../field.ts';
@@ -84,13 +85,13 @@ export function celsius(t_C: number): string {
 export function tubeFrom(desk: Desk, steps: Steps, read: Value<ReturnType<typeof tube>>): Tube | null {
   if (read.kind === 'own') {
     if (read.inside < read.outside) {
-      const label = `own ${read.material} tube, ${millimetres(read.outside)} outside, ${millimetres(read.inside)} inside`;
+      const label = `own ${read.material} tube, ${bothLengths(read.outside)} outside, ${bothLengths(read.inside)} inside`;
       return ownTube(label, read.material, read.outside, read.inside);
     }
     desk.problem(
       [...steps, 'inside'],
-      `less than the outside, ${millimetres(read.outside)}`,
-      millimetres(read.inside),
+      `less than the outside, ${bothLengths(read.outside)}`,
+      bothLengths(read.inside),
       'measure both across a clean cut',
     );
     return null;
@@ -108,8 +109,9 @@ export function tubeFrom(desk: Desk, steps: Steps, read: Value<ReturnType<typeof
   return null;
 }
 
-export function millimetres(length_m: number): string {
-  return `${Math.round(length_m * 1e4) / 10} mm`;
+/** In both systems: which one the file's author thinks in, a message about a length cannot know. */
+export function bothLengths(length_m: number): string {
+  return `${Math.round(length_m * 1e4) / 10} mm (${formatQuantity(length_m, 'length', 'US')})`;
 }
 
 /** Convection and radiation from a pipe's surface to a room [W/(m2 K)]: common practice. */

@@ -4,7 +4,7 @@ import { MATERIALS } from '../../physics/materials.ts';
 import type { Desk } from '../desk.ts';
 import type { ScenarioValues } from '../fields/index.ts';
 import { store as field } from '../fields/store.ts';
-import { millimetres, surroundingsFrom } from './shared.ts';
+import { bothLengths, surroundingsFrom } from './shared.ts';
 
 type StoreRead = ScenarioValues['store'];
 type SheetRead = NonNullable<StoreRead['insulation']['sides']>[number];
@@ -29,8 +29,8 @@ export function storeFrom(desk: Desk, read: StoreRead): StoreDescription | null 
   if (water_depth_m > height + 1e-9) {
     desk.problem(
       [...STEPS, 'water_depth'],
-      `at most the inside height, ${millimetres(height)}`,
-      millimetres(water_depth_m),
+      `at most the inside height, ${bothLengths(height)}`,
+      bothLengths(water_depth_m),
       'leave some room: water swells 3.6 % from 10 to 90 C',
     );
   } else if (water_depth_m > 0.97 * height) {

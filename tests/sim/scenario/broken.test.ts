@@ -154,7 +154,7 @@ const messages: Record<string, [path: string, words: string][]> = {
   ],
   tube: [
     ['coils[0].tube.size', '3/4 in, 1 in'],
-    ['coils[1].tube.inside', 'less than the outside, 12.7 mm - got 15.9 mm'],
+    ['coils[1].tube.inside', 'less than the outside, 12.7 mm (0.5 in) - got 15.9 mm (0.625 in)'],
     ['coils[2].join', '"series" or "parallel"'],
   ],
   twice: [['line 18, column 5', '"water_depth" stands here twice: keep one']],
@@ -176,7 +176,7 @@ const messages: Record<string, [path: string, words: string][]> = {
     ['store.stands.humidity', 'got "half"'],
   ],
   water: [
-    ['store.water_depth', 'at most the inside height, 1200 mm - got 1300 mm'],
+    ['store.water_depth', 'at most the inside height, 1200 mm (3.94 ft) - got 1300 mm (4.27 ft)'],
     ['store.vapour_escape', 'say that the lid is ajar'],
     ['engine.coolant.share', 'no glycol in water'],
   ],

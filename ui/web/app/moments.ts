@@ -88,6 +88,8 @@ export function nextTurn(rows: Row[], at_s: number, forward: boolean): Turn | nu
   return { time_s, words: together.join(', ') };
 }
 
+/** A drop in minutes: below it nothing is drawn, whatever integration leaves over of nothing. */
+const leastFlow_m3_s = 1e-9;
 /** 120 °F: from here on water burns an adult's skin within minutes (see the words on scalds). */
 const scalds_C = 48.9;
 
@@ -127,7 +129,7 @@ export function readout({ series, heat }: DaysData, sample: number, units: Units
     label: daysWords.streams[key as keyof typeof daysWords.streams],
     text: powerWords(values[sample], units),
   }));
-  const drawing = (series.channels.mixed_flow_m3_s?.[sample] ?? 0) > 0;
+  const drawing = (series.channels.mixed_flow_m3_s?.[sample] ?? 0) > leastFlow_m3_s;
   const tap = drawing
     ? [
         ...channels('outlet_C', 'wanted_C'),

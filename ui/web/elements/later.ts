@@ -9,6 +9,7 @@ const code = {
   'tankful-heat': () => import('./tankful-heat.ts'),
   'tankful-said': () => import('./shell/tankful-said.ts'),
   'tankful-sheet': () => import('./sheet/tankful-sheet.ts'),
+  'tankful-troubles': () => import('./shell/tankful-troubles.ts'),
   'tankful-range': () => import('./shell/tankful-range.ts'),
   'tankful-figures': () => import('./tankful-figures.ts'),
 } satisfies Record<string, () => Promise<unknown>>;

@@ -1,5 +1,5 @@
 /** Where each loop's pipes come down through the lid to the two ends of its coil, so placed that few of them cross. */
-import { crossingsOf, drawnWidth, type SectionFacts } from '../../../../sim/index.ts';
+import { crossingsOf, drawnWidth, insideHeight, type SectionFacts } from '../../../../sim/index.ts';
 import { type SectionFrame, xAt, yAt } from './frame.ts';
 import type { Loop } from './loops.ts';
 
@@ -49,7 +49,9 @@ function loopRisers(frame: SectionFrame, store: Store, { coil }: Loop, side: 'le
     x: xAt(frame, sign * (first?.out_m ?? radius)),
     y: yAt(frame, first?.height_m ?? coil.bottom_m),
   };
-  const high = { x: xAt(frame, sign * (last?.out_m ?? radius)), y: yAt(frame, last?.height_m ?? coil.top_m) };
+  // Turns that stand out of the store have no pipe to them.
+  const top_m = Math.min(last?.height_m ?? coil.top_m, insideHeight(store.shape));
+  const high = { x: xAt(frame, sign * (last?.out_m ?? radius)), y: yAt(frame, top_m) };
   const inset = Math.max(APART, 1.5 * coil.tube.outside_diameter_m * frame.px_per_m);
   // The upper end goes straight up; the lower one comes up inside the turns.
   const top: Riser = { x: high.x, foot_x: high.x, foot_y: high.y };

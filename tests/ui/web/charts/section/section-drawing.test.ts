@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import demo from '../../../../../scenarios/demo.json' with { type: 'json' };
 import type { Scenario } from '../../../../../sim/index.ts';
-import { moved, type SectionFacts, windingTurns } from '../../../../../sim/index.ts';
+import { insideHeight, moved, type SectionFacts, windingTurns } from '../../../../../sim/index.ts';
+import { yAt } from '../../../../../ui/web/charts/section/frame.ts';
 import { factsOf, tenTurns } from '../../../../sim/answers/section/facts-of.ts';
 import { randomScenario } from '../../../../sim/scenario/random-scenario.ts';
 import { drawn, texts, withClass } from './drawn.ts';
@@ -103,6 +104,17 @@ describe('the scaled drawing', () => {
 
 describe('turns that do not fit', () => {
   const low = moved(factsOf(tenTurns()), { what: 'water' }, 13.5 * inch);
+
+  it('are drawn no further up than a little over the rim, however many there are', () => {
+    const tall = factsOf(tenTurns());
+    const [coil] = tall.coils;
+    const many = { ...tall, coils: [{ ...coil, rolls: 20 * coil.rolls }] };
+    const { svg, frame } = drawn(many);
+    const highest = Math.min(...withClass(svg, 'tube misfit').map(({ cy }) => number(cy)));
+    expect(highest).toBeGreaterThan(yAt(frame, insideHeight(tall.store.shape)) - 45);
+    // 200 turns 1.5 in apart, from where the ten begin, under 32 in of water.
+    expect(texts(svg).join()).toMatch(/A: 1[78]\d(\.5)? turns out of the water/);
+  });
 
   it('are hatched, counted and explained', () => {
     const { svg, legend } = drawn(low);
