@@ -3,6 +3,7 @@ import type { Answer } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, numberColumn, type RowByKey, rowsOf, type ShownColumn } from './answers.ts';
 import { weekdayNames } from './dates.ts';
+import { inputInUnits } from './input-text.ts';
 import { counted } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
@@ -43,11 +44,17 @@ function reason(answer: Answer, say: Say): string {
   if (!fact || !first) return 'No input by itself moves it by as much as can be told.';
   const at = (value: number | string | null) => say.value({ ...fact, value: Number(value) });
   const what = first.path === WEATHER ? 'the weather of like years' : `${first.input} (${first.path})`;
-  const end = (text: number | string | null) => (first.path === WEATHER ? `seed ${text}` : text);
-  return `What moves the ${headline[answer.headline]} most by itself is ${what}: ${at(first.at_low)} at ${end(first.low)}, ${at(first.at_high)} at ${end(first.high)}.`;
+  const end = (key: 'low' | 'high') =>
+    first.path === WEATHER ? `seed ${first[key]}` : inputText(first, key, say);
+  return `What moves the ${headline[answer.headline]} most by itself is ${what}: ${at(first.at_low)} at ${end('low')}, ${at(first.at_high)} at ${end('high')}.`;
 }
 
 const WEATHER = 'weather.seed';
+
+/** An end of an input in the reader's units. */
+function inputText(row: RowByKey, key: 'low' | 'high', say: Say): string {
+  return inputInUnits(String(row.path), String(row[key]), say.units);
+}
 
 /** What a measurement is called. */
 const recipes: Readonly<Record<string, string>> = {
@@ -60,7 +67,7 @@ function measuring(answer: Answer, say: Say): string[] {
   const fact = answer.facts[answer.headline];
   const [best] = rowsOf(answer, 'measurements');
   if (!fact || !best) return [];
-  const { input, path, recipe, how, low, high, left } = best;
+  const { input, path, recipe, how, left } = best;
   const test = recipes[String(recipe)];
   const what = test ?? `Measuring one value, ${input} (${path}),`;
   const share = Number(left);
@@ -68,7 +75,7 @@ function measuring(answer: Answer, say: Say): string[] {
     return [`${what} would narrow it more than any other measurement tried, and hardly at all.`];
   const ends = (from: number | string | null, to: number | string | null) =>
     [from, to].map((value) => say.value({ ...fact, value: Number(value) })).join(' to ');
-  const known = `${test ? `the ${input}` : 'it'} then known to ${low} to ${high}`;
+  const known = `${test ? `the ${input}` : 'it'} then known to ${inputText(best, 'low', say)} to ${inputText(best, 'high', say)}`;
   return [
     `${what} would narrow it most, to ${say.quantity(share, 'share', 2)}: with ${known} the same runs give ${ends(best.from, best.to)} in place of ${ends(best.was_from, best.was_to)}, the odd ones at either end left out. ${how}`,
   ];
@@ -100,6 +107,12 @@ const text = (head: string, key: string): ShownColumn => ({
 const number = (head: string, key: string): ShownColumn => ({
   head: () => [head, ''],
   cell: (row) => String(row[key] ?? noNumber),
+});
+
+const ends = (head: string, key: 'low' | 'high'): ShownColumn => ({
+  head: () => [head, ''],
+  cell: (row, say) => inputText(row, key, say),
+  left: true,
 });
 
 /** Ten lines are read, thirty are not. */
@@ -136,9 +149,9 @@ export const doubtsWords: AnswerWords = {
       rows: few,
       columns: (answer) => [
         { ...text('input', 'path'), isPath: true },
-        text('from', 'low'),
+        ends('from', 'low'),
         figure('gives', 'at_low', answer),
-        text('to', 'high'),
+        ends('to', 'high'),
         figure('gives', 'at_high', answer),
       ],
     },

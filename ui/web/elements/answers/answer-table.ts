@@ -28,14 +28,14 @@ export function answerTable(
   const title = shown.title(answer, say);
   const content = ({ cell, isPath }: ShownColumn, row: RowByKey) =>
     isPath ? input(cell(row, say)) : cell(row, say);
-  const head = ([name, unit]: [string, string]) =>
-    html`<th scope="col">${name} ${unit === '' ? nothing : html`<span class="unit">${printedSymbol(unit)}</span>`}</th>`;
+  const head = ([name, unit]: [string, string], left: ShownColumn['left']) =>
+    html`<th scope="col" class=${left ? 'words' : nothing}>${name} ${unit === '' ? nothing : html`<span class="unit">${printedSymbol(unit)}</span>`}</th>`;
   return titledTable(
     title,
     html`<table class="answer-table" aria-label=${title}>
       <thead>
         <tr>
-          ${[first, ...others].map((column) => head(column.head(say)))}
+          ${[first, ...others].map((column) => head(column.head(say), column.left))}
         </tr>
       </thead>
       <tbody>
