@@ -65,6 +65,20 @@ describe('a link', () => {
     expect(designs.filter((name) => name.includes('Larch Hollow')).length).toBeGreaterThan(1);
   });
 
+  it('opens when the page does, whatever design was last in it', async () => {
+    const { page, told } = await open();
+    await page.fill('input[name=days]', '4');
+    await page.press('input[name=days]', 'Enter');
+    await page.getByText('Saved on this computer').waitFor();
+    const home = page.url();
+    await page.goto('about:blank');
+    await page.goto(home + (await linkOf(boat)));
+    await told('The design of the link is open as a new one.');
+    await shown(page, boat.name);
+    await page.reload();
+    await shown(page, boat.name);
+  });
+
   it('stands in a field where the browser lets nothing be copied', async () => {
     const { page, told } = await open();
     await page.evaluate(() => {

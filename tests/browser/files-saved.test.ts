@@ -98,6 +98,28 @@ describe('a design that is saved', () => {
     await told(/Not saved: The disk is full\. Try another place/);
   });
 
+  it('has its weather file still when the page is loaded again', async () => {
+    const { page, told } = await open();
+    const text = 'time (start),air (C),sun (W/m2)\n2027-01-01 00:00,1,0\n';
+    const chosen = { name: 'valley.csv', mimeType: 'text/csv', buffer: Buffer.from(text) };
+    await page.setInputFiles('input[data-file=open]', [chosen]);
+    await told('The weather of this design now comes from valley.csv.');
+    // An hour is no year: what is wrong is told, and nothing is lost.
+    await page.locator('.troubles li').first().waitFor();
+    await page.getByText('Saved on this computer').waitFor();
+    await page.reload();
+    const attached = () =>
+      page.evaluate(() => {
+        const element = document.querySelector('tankful-page') as unknown as {
+          page: { store: { get(): { design: { attached?: unknown } } } };
+        } | null;
+        return element?.page.store.get().design.attached;
+      });
+    await expect.poll(attached).toEqual({ 'valley.csv': text });
+    await page.locator('.troubles li').first().waitFor();
+    expect(await page.locator('.missing-file').count()).toBe(0);
+  });
+
   it('names its weather file, which can be saved beside it', async () => {
     const { page, told } = await open();
     await withoutPicker(page);
