@@ -7,6 +7,19 @@ import { randomRun, randomSite, randomWeather } from './random/place.ts';
 import { randomCollector, randomEngine } from './random/sources.ts';
 import { randomStore } from './random/store.ts';
 
+/** Inputs that every scenario has or may have; a mark on a coil that is not there waits. */
+const UNSURE = ['store.bridges', 'coils[0].outside_film', 'supply.pump.cut_out'];
+
+function randomDoubts(chance: Chance): NonNullable<Scenario['doubts']> {
+  const [input, other] = chance.shuffled(UNSURE);
+  return [
+    { input, unsure: chance.yes(0.5) ? 'a little' : 'a lot' },
+    ...(other === 'store.bridges'
+      ? [{ input: other, unsure: 'between' as const, from: '1', to: '2.5' }]
+      : []),
+  ];
+}
+
 export function randomScenario(seed: number): Scenario {
   const chance = new Chance(seed);
   const latitude = chance.between(-58, 62);
@@ -35,5 +48,6 @@ export function randomScenario(seed: number): Scenario {
           },
         }
       : {}),
+    ...chance.maybe(0.3, () => ({ doubts: randomDoubts(chance) })),
   };
 }
