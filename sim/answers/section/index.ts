@@ -10,5 +10,5 @@ export {
 } from './facts.ts';
 export { gripEdits } from './grip-edits.ts';
 export { type Face, type Grip, type GripRange, gripRange, gripsOf, moved } from './grips.ts';
-export { type Probe, probesOf } from './probes.ts';
+export { probesOf } from './probes.ts';
 export { crossingsOf, type Misfit, misfitOf, windingTurns, woundTop } from './turns.ts';

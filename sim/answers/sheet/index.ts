@@ -2,7 +2,7 @@
 export { byInfluence } from './assumptions.ts';
 export type { CoilSheet } from './coils.ts';
 export type { Fitting, FittingKind } from './fittings.ts';
-export { type GivenInput, givenInputs } from './given.ts';
-export { BOARD_M, type Panel, type PanelCut, WASTE } from './panels.ts';
+export { givenInputs } from './given.ts';
+export { BOARD_M, type Panel, WASTE } from './panels.ts';
 export { type BuildSheet, buildSheet } from './sheet.ts';
 export type { TubeCut } from './tube-cuts.ts';
