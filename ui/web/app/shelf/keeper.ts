@@ -270,6 +270,7 @@ export function createKeeper({ page, db, holds, neighbours, now, newId }: Keeper
       const todo = refused;
       copy(current.get());
       for (const { edits, gesture, attached } of todo) page.commit(edits, gesture, attached);
+      tell({ text: shelfWords.copied(store.get().design.name) });
     },
     leave,
     look,

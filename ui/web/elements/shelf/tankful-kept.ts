@@ -4,7 +4,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { clockText, shelfWords } from '../../../words/index.ts';
 import { tell } from '../../app/events.ts';
 import type { Design } from '../../app/page-state.ts';
-import type { KeepVerb, Kept } from '../../app/shelf/kept.ts';
+import type { KeepVerb, Kept, Notice } from '../../app/shelf/kept.ts';
 import { takesText, undoAsked } from '../../app/shelf/undo-keys.ts';
 import { LightElement } from '../light-element.ts';
 
@@ -41,8 +41,7 @@ export class TankfulKept extends LightElement {
       </div>
       <div class="kept-trouble" role="alert">${kept ? this.trouble(kept) : nothing}</div>
       <div class="kept-notice" role="status">
-        ${readOnly ? this.note(shelfWords.reading, shelfWords.workOnCopy, { verb: 'work-on-copy' }) : nothing}
-        ${kept?.notice ? this.note(kept.notice.text, kept.notice.offer?.text, kept.notice.offer?.ask) : nothing}
+        ${this.notices().map((notice) => noteView(notice, (ask) => tell(this, 'keep', ask)))}
       </div>
       ${
         this.shelfOpen
@@ -72,13 +71,12 @@ export class TankfulKept extends LightElement {
       <button type="button" class="plain" data-file="save">${shelfWords.saveToFile}</button>`;
   }
 
-  private note(text: string, offer?: string, ask?: KeepVerb): TemplateResult {
-    return html`<p>${text}</p>
-      ${
-        ask
-          ? html`<button type="button" class="plain" @click=${() => tell(this, 'keep', ask)}>${offer}</button>`
-          : nothing
-      }`;
+  private notices(): Notice[] {
+    const notice = this.kept?.notice ?? null;
+    const offer = { text: shelfWords.workOnCopy, ask: { verb: 'work-on-copy' } } as const;
+    // What was refused says as much, and offers the same.
+    const reading = this.readOnly && notice?.offer?.ask.verb !== offer.ask.verb;
+    return [...(reading ? [{ text: shelfWords.reading, offer }] : []), ...(notice ? [notice] : [])];
   }
 
   private readonly openShelf = async (): Promise<void> => {
@@ -101,6 +99,17 @@ export class TankfulKept extends LightElement {
   private readonly onUnload = (event: BeforeUnloadEvent): void => {
     if (this.kept?.id && this.kept.saved?.at === 'failed') event.preventDefault();
   };
+}
+
+function noteView({ text, offer }: Notice, ask: (asked: KeepVerb) => void): TemplateResult {
+  return html`<div class="kept-note">
+    <p>${text}</p>
+    ${
+      offer
+        ? html`<button type="button" class="plain" @click=${() => ask(offer.ask)}>${offer.text}</button>`
+        : nothing
+    }
+  </div>`;
 }
 
 function savedText({ id, saved }: Kept): string {

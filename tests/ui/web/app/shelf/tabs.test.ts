@@ -51,7 +51,10 @@ describe('the second of two tabs on one design', () => {
     await settled();
     expect(second.get().readOnly).toBe(false);
     expect(second.depth()).toBe('10 in');
-    expect(second.kept()).toMatchObject({ undo: 'nearly empty it' });
+    expect(second.kept()).toMatchObject({
+      undo: 'nearly empty it',
+      notice: { text: expect.stringContaining('(2)') },
+    });
     expect(second.kept().id).not.toBe(id);
     second.page.keep({ verb: 'undo' });
     second.page.keep({ verb: 'undo' });
