@@ -88,7 +88,10 @@ function edited(
     if (typeof at[step] !== 'object' || at[step] === null) return copy;
     at = at[step] as Record<string | number, unknown>;
   }
-  change(at, steps[steps.length - 1]);
+  const last = steps[steps.length - 1];
+  // A part that an edit before made a list has a length of its own, which takes no text.
+  if (Array.isArray(at) && typeof last === 'string') return copy;
+  change(at, last);
   return copy;
 }
 
