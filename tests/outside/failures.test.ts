@@ -6,6 +6,8 @@ import { burnTime } from '../../sim/physics/scald.ts';
 import { pressurePerKelvin, tubeRating, warmingTo } from '../../sim/physics/trapped.ts';
 import { findTube, type TubeStandard } from '../../sim/physics/tubes.ts';
 import { waterCompressibility, waterExpansion } from '../../sim/physics/water.ts';
+import { simulate } from '../../sim/run/simulation.ts';
+import { coilOf, heaterOf, plantOf, storeOf } from '../sim/support/plant.ts';
 
 const WATER = { kind: 'water', mass_share: 0 } as const;
 const PSI = 6894.757;
@@ -101,6 +103,32 @@ describe('a pipe of still water', () => {
   it('never freezes in air above freezing', () => {
     expect(timeToIce(pipe, 5, 1)).toBe(Number.POSITIVE_INFINITY);
     expect(timeToSolid(pipe, 0)).toBe(Number.POSITIVE_INFINITY);
+  });
+});
+
+describe('a store that is heated while nobody draws', () => {
+  it('boils when the heat put in has warmed it to boiling, and steams off what more comes', () => {
+    // 0.64 m3 of water from 60 C, its walls so thick that they hardly lose, 8 kW for five hours.
+    const power_W = 8000;
+    const heated_s = 18_000;
+    const thick = { material: 'wool', thickness_m: 1, resistance_m2K_W: 30, max_C: null };
+    const { events, figures } = simulate(
+      plantOf({
+        store: storeOf({ insulation: { sides: [thick], bottom: [thick], lid: [thick] }, bridges: 1 }),
+        coils: [coilOf('coil')],
+        engine: { ...heaterOf('coil', power_W, heated_s), heat_capacity_J_K: 5000 },
+        run: { days: 1, layers: 5, tolerance: 1e-3, start: { bottom_C: 60, top_C: 60 } },
+      }),
+    );
+    // m c dT / P with 983 kg/m3 and the mean of 4.185 and 4.216 kJ/(kg K), steam tables.
+    const boils_s = (0.64 * 983.2 * 4200 * 40) / power_W;
+    const boiled = events.find(({ name }) => name === 'store.boiling')?.time_s ?? Number.NaN;
+    expect(boiled / boils_s).toBeGreaterThan(0.96);
+    expect(boiled / boils_s).toBeLessThan(1.04);
+    // Latent heat at 100 C: 2257 kJ/kg.
+    const steam_kg = (power_W * (heated_s - boiled)) / 2.257e6;
+    expect((figures.boiled_kg ?? 0) / steam_kg).toBeGreaterThan(0.8);
+    expect((figures.boiled_kg ?? 0) / steam_kg).toBeLessThan(1.02);
   });
 });
 

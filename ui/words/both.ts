@@ -46,7 +46,7 @@ function paired<Args extends unknown[]>(
   };
 }
 
-/** Tables are not told on paper: a column's unit and its numbers stay in US units. */
+/** A table's column has one unit: it and its numbers stay in US units. */
 function sayBoth(plain: boolean, currency: string): Say {
   const [us, si] = [sayIn('US', { plain, currency }), sayIn('SI', { plain, currency })];
   return {

@@ -41,6 +41,7 @@ export * from './sheet-cautions.ts';
 export * from './sheet-coils.ts';
 export * from './sheet-cuts.ts';
 export * from './sheet-given.ts';
+export * from './sheet-season.ts';
 export * from './shelf.ts';
 export * from './shell.ts';
 export * from './sizes.ts';

@@ -6,7 +6,7 @@ import type { JobDone } from '../job.ts';
 import { coldOf } from './breaks-facts.ts';
 import { trappedCoils } from './by-hand.ts';
 import { FAILURES, type Failure, whyNot } from './failures.ts';
-import { LEAD_S, OFF_DAYS, type Runs } from './runs.ts';
+import { AWAY_DAYS, LEAD_S, OFF_DAYS, type Runs } from './runs.ts';
 
 /** Of each failure: when after it began, the temperature it leads to and the same days’ without it. */
 const ROW: Record<Exclude<Failure, 'trapped'>, { after?: string; reached?: string; plain?: string }> = {
@@ -92,7 +92,7 @@ const PER_DAY = 86_400 / COURSE_S;
 
 /** `away`: the store’s top over the days away; `off`: its mean over days without the engine, without power. */
 export function breaksCurves({ summer, away, limitless, winter, off, power }: Runs): Answer['curves'] {
-  const away_days = Array.from({ length: 14 * 8 + 1 }, (_, i) => i / 8);
+  const away_days = Array.from({ length: AWAY_DAYS * 8 + 1 }, (_, i) => i / 8);
   const off_days = Array.from({ length: 2 * OFF_DAYS * 24 + 1 }, (_, i) => i / 24);
   const curve = (
     days: readonly number[],

@@ -35,7 +35,7 @@ const HALF_YEAR = 182;
 
 export const LEAD_S = LEAD_DAYS * DAY;
 /** From mid-afternoon to the next morning. */
-export const NIGHT = { from_s: LEAD_S + 15 * HOUR, to_s: LEAD_S + 34 * HOUR };
+const NIGHT = { from_s: LEAD_S + 15 * HOUR, to_s: LEAD_S + 34 * HOUR };
 
 /** Everything that applies to a plant, in an order that keeps what is plain first. */
 export function planOf(plant: PlantDescription): Plan {
@@ -138,7 +138,7 @@ function still(plant: PlantDescription, { from_day }: Stretch, more: readonly Ed
 }
 
 /** As the file has it; the run's own end ends what is not over before. */
-export function faultEdit(faults: readonly Fault[]): Edit {
+function faultEdit(faults: readonly Fault[]): Edit {
   const value = faults.map((fault) => ({
     kind: fault.kind,
     from: `${fault.from_s / HOUR} h`,

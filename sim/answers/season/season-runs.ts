@@ -16,7 +16,7 @@ export function yearJobs({ make_up }: StoreDescription): Job[] {
 export type Sums = Record<string, number>;
 
 /** Figures that add up over days, and with the four stretches' sums go the year's. */
-export const ADDING = [
+const ADDING = [
   'engine_s',
   'fuel_m3',
   'engine_heat_J',

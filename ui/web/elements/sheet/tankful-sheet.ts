@@ -18,6 +18,7 @@ import {
   inBothUnits,
   panelsBlock,
   probesBlock,
+  seasonBlock,
   sheetCautions,
   sheetWords,
   storeBlock,
@@ -104,6 +105,7 @@ export class TankfulSheet extends LightElement {
     const both = inBothUnits({ currency: scenario.prices?.currency ?? '$' });
     const sheet = buildSheet(facts);
     const { table, lines } = coilTable(sheet.coils, both);
+    const season = seasonBlock(this.answers, both.say);
     const given = givenBlock(scenario, shown.filled, both);
     const made = sheetWords.made(packageJson.version, dayText(new Date()));
     const foot = (page: number) =>
@@ -155,6 +157,7 @@ export class TankfulSheet extends LightElement {
         ${blockView(tubeBlock(sheet, both))} ${blockView(panelsBlock(sheet, both))}
         <div class="sheet-columns">
           ${blockView(fittingsBlock(sheet))} ${answersView(this.sentences(both))}
+          ${season ? blockView(season) : nothing}
           ${cautionsView(sheetCautions(result.cautions, facts, sheet, both))}
           ${given ? blockView(given) : nothing} ${this.assumptions(both)}
         </div>
