@@ -220,7 +220,8 @@ export function openPage(doors: PageDoors): Page {
       return null;
     },
     openPart: (path) => store.set({ part: path }),
-    showSheet: (open) => store.set({ sheet: open }),
+    // Without a run there is nothing to pin up.
+    showSheet: (open) => store.set({ sheet: open && store.get().shown !== null }),
     pin() {
       const { design, shown, answers } = store.get();
       if (shown) store.set({ pinned: { name: design.name, scenario: shown.scenario, shown, answers } });
