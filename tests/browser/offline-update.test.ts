@@ -63,6 +63,8 @@ describe('a newer version', () => {
     expect(await page.locator('tankful-newer').count()).toBeLessThanOrEqual(1);
     expect(await other.title()).toMatch(/^Tankful/);
 
+    // Not loaded yet, and under a name that the newer build does not have.
+    expect(await other.evaluate(() => customElements.get('tankful-heat') === undefined)).toBe(true);
     await server.stop();
     await other.locator('tankful-heat').scrollIntoViewIfNeeded();
     await other.waitForSelector('tankful-heat svg');
@@ -71,5 +73,5 @@ describe('a newer version', () => {
     await other.reload();
     expect(await other.title()).toMatch(/^Newer: /);
     expect(errors).toEqual([]);
-  });
+  }, 120_000);
 });

@@ -27,6 +27,9 @@ export const sectionWords = {
   heater: 'heater',
   vessel: 'vessel',
   drain: 'drain',
+  probe: 'Probe',
+  dashed: 'Dashed',
+  drawing: 'Drawing',
   pinned: 'the pinned design',
   plan: 'Store, coils, walls and probes are to scale; pipes and machines outside are a plan. Each coil is drawn with the relief it needs, fitted or not.',
 } as const;

@@ -200,10 +200,10 @@ function legendOf(
     ...coilLines(facts, units),
     ...probesOf(facts).map(({ what, height_m }, i) => ({
       mark: String(i + 1),
-      title: 'Probe',
+      title: sectionWords.probe,
       text: probeLine(what, height_m, facts, units),
     })),
-    ...(compared ? [{ mark: '', title: 'Dashed', text: sectionWords.pinned }] : []),
-    { mark: '', title: 'Drawing', text: sectionWords.plan },
+    ...(compared ? [{ mark: '', title: sectionWords.dashed, text: sectionWords.pinned }] : []),
+    { mark: '', title: sectionWords.drawing, text: sectionWords.plan },
   ];
 }
