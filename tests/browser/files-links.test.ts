@@ -96,6 +96,7 @@ describe('a link', () => {
     expect(await violations(page)).toEqual([]);
     await page.getByRole('button', { name: 'Close' }).click();
     await field.waitFor({ state: 'detached' });
+    expect(await page.evaluate(() => (document.activeElement as HTMLElement).dataset.file)).toBe('open');
   });
 
   it('says that weather from a file is not in it, here and where it is opened', async () => {

@@ -120,7 +120,7 @@ describe('files that are dropped', () => {
   it('are a log, which waits to be held against the run', async () => {
     const { page, told } = await open();
     await drop(page, [csv('time,top (F)\n2027-01-09 21:00,140\n', 'log.csv')]);
-    await told('log.csv is a log of a store.');
+    await told('log.csv is a log of a store: it is held against the run under Measured at the store.');
     const log = await page.evaluate(
       () =>
         (
@@ -141,6 +141,7 @@ describe('a weather file that is named and not at hand', () => {
     await told(/cannot be run yet/);
     await page.waitForSelector('.missing-file');
     expect(await page.innerText('.missing-file')).toContain('takes its weather from valley.csv');
+    expect(await violations(page)).toEqual([]);
     await page.setInputFiles('.missing-file input', [csv(frozenYear(JSON.parse(boat)), 'another name.csv')]);
     await told('The weather of this design now comes from another name.csv.');
     await page.waitForSelector('.missing-file', { state: 'detached' });

@@ -1,5 +1,6 @@
 /** Words about files and links: opening, saving, sharing, and what is wrong with one. */
 import { numberFormat } from './locale.ts';
+import { measuredWords } from './measured.ts';
 import { sizeWords } from './sizes.ts';
 
 const letters = numberFormat();
@@ -23,7 +24,8 @@ export const fileWords = {
   notSound: 'It cannot be run yet: what is wrong stands below.',
   weather: (file: string) => `The weather of this design now comes from ${file}.`,
   weatherFrom: (file: string) => `weather from ${file}`,
-  log: (file: string) => `${file} is a log of a store.`,
+  log: (file: string) =>
+    `${file} is a log of a store: it is held against the run under ${measuredWords.title}.`,
   kept: (file: string) => `${file} was not taken: this design may not be changed here just now.`,
   encoding: (encoding: string) => `Read as ${encoding}: check letters such as ° and é.`,
   refused: (file: string) => `${file} was not opened. Nothing on the page has changed.`,

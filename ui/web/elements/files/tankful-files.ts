@@ -195,6 +195,8 @@ export class TankfulFiles extends LightElement {
   private readonly close = (): void => {
     this.notices = [];
     this.link = null;
+    // The button goes with what it closes: the keyboard goes on at the first of the buttons for files.
+    document.querySelector<HTMLElement>('[data-file]')?.focus({ preventScroll: true });
   };
 
   private async tell(...notices: Notice[]): Promise<void> {
