@@ -105,7 +105,9 @@ describe('doubts', () => {
   it('claim of a measurement what the same runs give when its inputs really are held so', async () => {
     const [best] = rows(answer, 'measurements');
     const sets = jobs.slice(-2 * RUNS);
-    const here = await Promise.all([sets.slice(0, RUNS), sets.slice(RUNS)].map((set) => doHere(scenario, {})(set)));
+    const here = await Promise.all(
+      [sets.slice(0, RUNS), sets.slice(RUNS)].map((set) => doHere(scenario, {})(set)),
+    );
     const of = (done: (JobResult | null)[]) =>
       done.map((each) => {
         if (!each?.ok) throw new Error('not run');
