@@ -19,6 +19,8 @@ const TUBE_SPEED = 1.52;
 const LEAST_PRESSURE = 138_000;
 /** Starts a day from which an engine or pump is short-cycling. */
 const STARTS_A_DAY = 12;
+/** PEX tube is rated to 180 F at 100 psi [C]: above, at less pressure only. */
+const PEX_C = 82.2;
 /** Floors of houses are built for about 40 lb/ft2 [kg/m2]. */
 const FLOOR_KG_M2 = 195;
 
@@ -40,6 +42,7 @@ export function cautionsOf(plant: Plant, tally: Tally, figures: Record<string, n
   householdCautions(plant, figures, add);
   engineCautions(plant, figures, add);
   collectorCautions(plant, tally, figures, add);
+  materialCautions(plant, figures, add);
   if (plant.description.run.faults.length > 0) add('faults_played', 'run', 'note');
   if (plant.description.weather.made_up) add('weather_generated', 'weather', 'note');
   add('estimate_only', 'plant', 'note');
@@ -108,6 +111,7 @@ function engineCautions(plant: Plant, f: Figures, add: Add): void {
   if (!engine) return;
   const part = engine.description.name;
   add('carbon_monoxide', part, 'danger', 'engine_s', f.engine_s);
+  add('hot_engine', part, 'note', 'engine_s', f.engine_s);
   if (engine.description.coolant.kind === 'ethylene glycol') add('coolant_poison', part, 'danger');
   if ((f.engine_cold_s ?? 0) > 0) add('engine_cold', part, 'warning', 'coldest_return_C', f.coldest_return_C);
   if ((f.engine_starts ?? 0) > STARTS_A_DAY * description.run.days)
@@ -126,4 +130,20 @@ function collectorCautions(plant: Plant, tally: Tally, f: Figures, add: Add): vo
   if (tally.collectorHigh.value > boiling)
     add('stagnation', part, 'warning', 'collector_C_max', f.collector_C_max);
   if (collector.description.fluid.kind === 'ethylene glycol') add('coolant_poison', part, 'danger');
+}
+
+/** Plastic that gets hotter than it is rated for, and metals that eat each other. */
+function materialCautions({ description }: Plant, f: Figures, add: Add): void {
+  const { coils, engine, store } = description;
+  for (const { name, tube } of coils) {
+    if (tube.material !== 'PEX') continue;
+    const top_C = f.store_top_C_max ?? Number.NEGATIVE_INFINITY;
+    if (top_C > PEX_C) add('plastic_tube', name, 'warning', 'store_top_C_max', top_C);
+    // The coolant is as hot as its thermostat, whatever the store.
+    else if (engine?.coil === name && engine.thermostat_full_C > PEX_C)
+      add('plastic_tube', name, 'warning', 'store_top_C_max');
+  }
+  const copper = coils.some(({ tube }) => tube.material === 'copper');
+  if (copper && store.wall.material === 'steel' && store.liner === null)
+    add('mixed_metals', 'store', 'warning');
 }

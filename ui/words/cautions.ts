@@ -58,6 +58,31 @@ export const cautionWords = {
       `Keep the engine out of living space, its exhaust at least ${length(6.1)} from any opening, and alarms with batteries where people sleep. A homemade exhaust exchanger is a path for a leak.`,
     licensed: true,
   },
+  hot_engine: {
+    title: cautionTitles.hot_engine,
+    figure: 'engine_s',
+    says: (s, { time }) =>
+      `Coolant is under pressure and scalds, exhaust pipes set foam, wood and fuel vapour alight${s === null ? '' : `, over ${time(s)} of running`}.`,
+    todo: () =>
+      'Never open a hot cap; keep thermostat and shutdown as the maker fitted them; keep exhaust and fuel away from foam and from each other.',
+  },
+  plastic_tube: {
+    title: cautionTitles.plastic_tube,
+    figure: 'store_top_C_max',
+    says: (C, { temperature }) =>
+      `PEX is rated to about ${temperature(82.2)}, and to more only at less pressure${C === null ? '; engine coolant comes hotter' : `; around it the store reaches ${temperature(C)}`}.`,
+    todo: () =>
+      'Use metal tube there, read the rating printed on tube and fittings, and hang no weight on plastic fittings in hot water.',
+    licensed: true,
+  },
+  mixed_metals: {
+    title: cautionTitles.mixed_metals,
+    figure: null,
+    says: () =>
+      'Copper in the water of a zinc-coated steel tank dissolves the zinc, then the steel; a trace of copper is enough.',
+    todo: () =>
+      'Line the tank, or use stainless steel or another wall; join the metals by dielectric unions only.',
+  },
   coolant_poison: {
     title: cautionTitles.coolant_poison,
     figure: null,

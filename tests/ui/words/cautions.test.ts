@@ -14,7 +14,7 @@ const promised = [
   ],
   ...['weight', 'wiring', 'estimate_only', 'stagnation', 'level_low', 'pump_at_limit', 'tap_pressure_low'],
   ...['tube_speed', 'short_cycling', 'back_feed', 'altitude_output', 'weather_generated'],
-  ...['runs_dry', 'faults_played'],
+  ...['runs_dry', 'faults_played', 'hot_engine', 'plastic_tube', 'mixed_metals'],
 ];
 
 /** Marks whatever number it is given. */

@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Result } from '../../../sim/index.ts';
 import { type FigureKey, figureGroups, figureWords, shellWords, type Units } from '../../words/index.ts';
-import { figureText } from '../app/figure-text.ts';
+import { figureInFull } from '../app/figure-text.ts';
 import { cautionNote } from './caution-note.ts';
 import { LightElement } from './light-element.ts';
 
@@ -61,7 +61,7 @@ export class TankfulFigures extends LightElement {
     const cautions = this.result.cautions.filter(({ figure }) => figure === key);
     return html`<div class="figure ${value === null ? 'none' : ''}">
       <dt>${label}</dt>
-      <dd>${value === null ? none : figureText(key, value, this.units)}</dd>
+      <dd>${value === null ? none : figureInFull(key, value, this.units)}</dd>
       ${cautions.map((caution) => html`<dd class="beside">${cautionNote(caution, this.units)}</dd>`)}
     </div>`;
   }

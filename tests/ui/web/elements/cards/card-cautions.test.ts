@@ -74,15 +74,17 @@ describe('a run’s caution', () => {
       taps: ['taps', 'taps'],
       supply: ['supply', 'supply'],
       weather: ['weather', 'weather'],
+      run: ['run', 'run'],
     };
     const homes = {
-      store: 'weight boil_over boiling liner_limit foam_limit wall_limit level_low',
-      engine: 'carbon_monoxide coolant_poison engine_cold short_cycling altitude_output',
+      store: 'weight boil_over boiling liner_limit foam_limit wall_limit level_low runs_dry mixed_metals',
+      engine: 'carbon_monoxide coolant_poison engine_cold short_cycling altitude_output hot_engine',
       collector: 'freezing_loop stagnation coolant_poison',
-      coil: 'trapped_coil legionella tube_speed',
+      coil: 'trapped_coil legionella tube_speed plastic_tube',
       taps: 'scald scald_no_valve back_feed',
       supply: 'wiring pump_at_limit tap_pressure_low freezing_cistern',
       weather: 'weather_generated',
+      run: 'faults_played',
     };
     const seen = new Set<string>(['estimate_only']);
     for (const [home, keys] of Object.entries(homes)) {
