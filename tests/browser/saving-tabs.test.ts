@@ -1,6 +1,6 @@
 /** Two tabs of one browser on one design: one changes it, the other reads; no gesture of either is lost. */
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import {
   again,
   isSaved,
@@ -11,6 +11,9 @@ import {
   visitShelf,
   wrong,
 } from './support/shelf-page.ts';
+
+// Each opens the page many times over.
+vi.setConfig({ testTimeout: 180_000 });
 
 const reading = (page: Page) => page.getByText('Open in another tab: here it can be read.');
 
@@ -83,7 +86,7 @@ describe('the second tab on a design', () => {
     }
     await setDays(writer, 8);
     await expect.poll(() => stored(writer)).toMatchObject([{ days: 8, gestures: 1 + 3 * 12 + 1 }]);
-  }, 180_000);
+  });
 });
 
 describe('two tabs that open one design at the same moment', () => {
