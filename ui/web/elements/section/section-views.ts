@@ -62,6 +62,9 @@ function badge(mark: string): TemplateResult | typeof nothing {
 }
 
 /** A fraction of the tape stays on the line of its inches, and a number on that of its unit. */
-function unbroken(text: string): string {
-  return text.replace(/(?<=\d) (?=\d+\/\d)|(?<=\d) (?=(?:in|ft|mm|m|gal|L|lb|kg|K)\b|°)/g, '\u00a0');
+export function unbroken(text: string): string {
+  return text.replace(
+    /(?<=\d) (?=\d+\/\d)|(?<=\d) (?=(?:in|ft|mm|m|gal|gpm|L|lb|kg|psi|kPa|kW|K|h|min|s)\b|°)/g,
+    '\u00a0',
+  );
 }

@@ -7,6 +7,7 @@ import {
   sheetCautionWords,
   sheetWords,
 } from '../../../words/index.ts';
+import { unbroken } from '../section/section-views.ts';
 
 /** A title, then a table if there is one, then sentences. */
 export function blockView({ key, title, lines, table }: SheetBlock): TemplateResult {
@@ -68,12 +69,4 @@ export function cautionsView({ cause, standing }: SheetCautions): TemplateResult
       ${standing.map(({ title, text }) => html`<li><strong>${title}.</strong> ${unbroken(text)}</li>`)}
     </ul>
   </section>`;
-}
-
-/** A fraction of the tape stays on the line of its inches, and a number on that of its unit. */
-function unbroken(text: string): string {
-  return text.replace(
-    /(?<=\d) (?=\d+\/\d)|(?<=\d) (?=(?:in|ft|mm|m|gal|gpm|L|lb|kg|psi|kPa|kW|K|h|min|s)\b|°)/g,
-    '\u00a0',
-  );
 }

@@ -31,6 +31,7 @@ import type { Shown } from '../../app/page-state.ts';
 import { sheetDrawing } from '../../charts/section/sheet-drawing.ts';
 import { drawn } from '../drawn.ts';
 import { LightElement } from '../light-element.ts';
+import { unbroken } from '../section/section-views.ts';
 import { fitToPaper } from './fit-to-paper.ts';
 import paperCss from './paper.css?inline';
 import sheetCss from './sheet.css?inline';
@@ -144,7 +145,7 @@ export class TankfulSheet extends LightElement {
             : html`<section class="sheet-block coils">
               <h2>${sheetWords.coils}</h2>
               ${tableView(table, sheetWords.coils)}
-              <div class="mind">${lines.map((line) => html`<p>${line}</p>`)}</div>
+              <div class="mind">${lines.map((line) => html`<p>${unbroken(line)}</p>`)}</div>
             </section>`
         }
         <div class="sheet-three">
@@ -187,7 +188,7 @@ export class TankfulSheet extends LightElement {
       <h2>${givenWords.assumptions}</h2>
       <p class="lead">${givenWords.intro(all.length)}</p>
       <ul>
-        ${all.map(({ line, count }) => html`<li data-count=${count}>${line}</li>`)}
+        ${all.map(({ line, count }) => html`<li data-count=${count}>${unbroken(line)}</li>`)}
       </ul>
       <p class="more"></p>
     </section>`;
