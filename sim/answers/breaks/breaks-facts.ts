@@ -6,16 +6,10 @@ import { standardPressure } from '../../physics/water.ts';
 import type { FactKind, Facts } from '../band.ts';
 import { COURSE_S, happens, reaches } from '../course.ts';
 import type { JobDone } from '../job.ts';
-import { freezingFacts, trappedCoils } from './by-hand.ts';
+import { coldOf, freezingFacts, trappedCoils } from './by-hand.ts';
 import { LEAD_S, OFF_DAYS, type Plan, type RunKey, type Runs } from './runs.ts';
 
 const DAY = 86_400;
-
-/** Cold water where the supply does not say it for every day [C]: as it starts, or January's. */
-export function coldOf({ supply: { cold } }: PlantDescription): number {
-  if (cold.kind === 'fixed') return cold.temperature_C;
-  return cold.kind === 'cistern' ? cold.start_C : cold.temperature_C[0];
-}
 
 export function breaksFacts(plant: PlantDescription, plan: Plan, runs: Runs): Facts {
   const cold_C = coldOf(plant);

@@ -3,8 +3,7 @@ import type { PlantDescription } from '../../parts/description.ts';
 import type { Answer, Banded, Column, Curve, Table } from '../answer.ts';
 import { COURSE_S } from '../course.ts';
 import type { JobDone } from '../job.ts';
-import { coldOf } from './breaks-facts.ts';
-import { trappedCoils } from './by-hand.ts';
+import { coldOf, trappedCoils } from './by-hand.ts';
 import { FAILURES, type Failure, whyNot } from './failures.ts';
 import { AWAY_DAYS, LEAD_S, OFF_DAYS, type Runs } from './runs.ts';
 

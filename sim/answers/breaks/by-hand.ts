@@ -23,6 +23,12 @@ export interface TrappedCoil {
 /** Loops are shut as warm as this, while they heat [C]; what matters is how little more it takes. */
 const LOOP_C = 60;
 
+/** Cold water where the supply does not say it for every day [C]: as it starts, or January's. */
+export function coldOf({ supply: { cold } }: PlantDescription): number {
+  if (cold.kind === 'fixed') return cold.temperature_C;
+  return cold.kind === 'cistern' ? cold.start_C : cold.temperature_C[0];
+}
+
 /** Every coil that can be shut off, the household's first. @param cold_C of the household's water */
 export function trappedCoils(plant: PlantDescription, cold_C: number): TrappedCoil[] {
   return shutCoils(plant).flatMap(({ coil, fluid, household }) => {

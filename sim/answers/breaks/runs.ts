@@ -8,6 +8,7 @@ import type { Edit } from '../edit.ts';
 import { usualTank } from '../household.ts';
 import type { Job, JobDone } from '../job.ts';
 import { type Stretch, stretchEdits } from '../stretch.ts';
+import { coldOf } from './by-hand.ts';
 import { type Failure, NIGHT_C, whyNot } from './failures.ts';
 
 export const LEAD_DAYS = 5;
@@ -118,14 +119,7 @@ function job(stretch: Stretch, parts: number[], faults: Fault[], more: readonly 
 
 /** A day on which nothing is drawn and nothing heats, from the scenario's usual temperature. */
 function still(plant: PlantDescription, { from_day }: Stretch, more: readonly Edit[]): Job {
-  const { cold } = plant.supply;
-  const cold_C =
-    cold.kind === 'fixed'
-      ? cold.temperature_C
-      : cold.kind === 'cistern'
-        ? cold.start_C
-        : cold.temperature_C[0];
-  const start = `${usualTank(plant, cold_C).toFixed(3)} C`;
+  const start = `${usualTank(plant, coldOf(plant)).toFixed(3)} C`;
   const faults = [all('household', 0), all('engine', 0), all('collector pump', 0)];
   return {
     edits: [
