@@ -65,7 +65,8 @@ export const shellWords = {
   stoppedAnswer: 'Stopped; worked out as far as it had come.',
   working: 'Working',
   worked: (done: number, of: number) => `${done} of ${of}`,
-  left: (seconds: number) => `about ${seconds} s left`,
+  left: (seconds: number) =>
+    seconds < 120 ? `about ${seconds} s left` : `about ${Math.round(seconds / 60)} min left`,
   outdated: 'Of the design as it was:',
   newer: 'A newer version is ready.',
   useNewer: 'Use it now',
