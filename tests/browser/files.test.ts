@@ -62,15 +62,13 @@ describe('a file that is opened', () => {
   it('becomes a new design, by keyboard alone, beside the one before', async () => {
     const { page, told, choose, errors } = await open();
     const button = page.locator('input[data-file=open]');
-    await button.focus();
-    const chooser = page.waitForEvent('filechooser');
-    await page.keyboard.press('Enter');
-    await (await chooser).setFiles([json(boat)]);
+    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), button.press('Enter')]);
+    await chooser.setFiles([json(boat)]);
     await told('boat.json is open as a new design.');
     await shown(page, JSON.parse(boat).name);
     await choose(json(boat.replace('"run"', '"ran"'), 'typo.json'));
     await told(/typo\.json is open as a new design.*cannot be run yet/);
-    expect(await page.innerText('.troubles')).toContain('did you mean "run"');
+    await page.locator('.troubles', { hasText: 'did you mean "run"' }).waitFor();
     expect(errors).toEqual([]);
   });
 
