@@ -95,4 +95,10 @@ describe('the language', () => {
     expect(own.test(read('ui/words/locale.ts'))).toBe(true);
     expect(ui.filter((path) => own.test(read(path)))).toEqual([]);
   });
+
+  it('writes the numbers of words and reports; only a file’s cells have a point in every language', () => {
+    const spoken = filesBelow('ui/words').concat(filesBelow('ui/terminal'));
+    const plain = spoken.filter((path) => /\.toFixed\(/.test(read(path)));
+    expect(plain).toEqual(['ui/terminal/fit-report.ts']);
+  });
 });

@@ -1,6 +1,6 @@
 /** A curve in blocks: each line in a shade of its own, a mark under the design as it stands and at the knee. */
 import type { Column, Curve, DimensionKey } from '../../sim/index.ts';
-import { inColumn, monthNames, type Say } from '../words/index.ts';
+import { fixed, inColumn, monthNames, type Say } from '../words/index.ts';
 import { axisWidth } from './chart.ts';
 import { type Paint, paint, type Screen } from './screen.ts';
 import { padLeft } from './text.ts';
@@ -56,7 +56,7 @@ export function curveLines(curve: Curve, words: CurveWords, say: Say, screen: Sc
   const decimals = shown(high) - shown(low) < 10 ? 1 : 0;
   const body = grid.map((cells, row) => {
     const value = low + (span * (rows - 1 - row)) / (rows - 1);
-    const number = row % 2 === 0 ? shown(value).toFixed(decimals) : '';
+    const number = row % 2 === 0 ? fixed(shown(value), decimals) : '';
     return `${padLeft(number, axisWidth - 2)} ${glyph.axis}${painted(cells, screen)}`.trimEnd();
   });
   const keys = lines.map(({ name }, i) => `${glyph.marks[i % 3]} ${words.lines[name]}`);

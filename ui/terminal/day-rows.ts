@@ -1,6 +1,6 @@
 /** The picture of the days: the store, and under it on the same columns engine, sun and draws. */
 import type { PlantDescription, Result, Series } from '../../sim/index.ts';
-import { dateWords, storeWords, type UnitSystem } from '../words/index.ts';
+import { dateWords, fixed, storeWords, type UnitSystem } from '../words/index.ts';
 import { axisWidth, type StoreTrace, storeChart, timeFoot } from './chart.ts';
 import type { Screen } from './screen.ts';
 import { numberRow, sparkRow } from './spark.ts';
@@ -139,5 +139,5 @@ function spansOf({ events, days }: Result, from: string, to: string): Span[] {
 /** Two or three figures that mean something. */
 function amount(value: number): string {
   if (!Number.isFinite(value)) return '';
-  return value.toFixed(value >= 99.95 || value === 0 ? 0 : 1);
+  return fixed(value, value >= 99.95 || value === 0 ? 0 : 1);
 }

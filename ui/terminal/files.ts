@@ -1,7 +1,7 @@
 /** Reading and writing files, with the reasons a person can act on when it fails. */
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileReasons, terminalFileWords } from '../words/index.ts';
+import { fileReasons, fixed, terminalFileWords } from '../words/index.ts';
 import { type Refusal, refuse } from './refusal.ts';
 
 export interface FileKind {
@@ -86,5 +86,5 @@ function refusalOf(error: unknown, path: string, expected: string, fix: string):
 }
 
 function inMB(bytes: number): string {
-  return `${(bytes / megabyte).toFixed(1)} MB`;
+  return `${fixed(bytes / megabyte, 1)} MB`;
 }

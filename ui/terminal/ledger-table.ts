@@ -1,6 +1,6 @@
 /** The ledger as a table: kWh, kBtu and the share of all that was there to spend. */
 import type { Ledger } from '../../sim/index.ts';
-import { ledgerSideWords, ledgerTotalWords, ledgerWords, reportWords } from '../words/index.ts';
+import { fixed, ledgerSideWords, ledgerTotalWords, ledgerWords, reportWords } from '../words/index.ts';
 import { paint, type Screen } from './screen.ts';
 import { tableLines } from './table.ts';
 import { columnUnit } from './units.ts';
@@ -23,7 +23,7 @@ export function ledgerLines(ledger: Ledger, screen: Screen): string[] {
     label,
     decimals(kWh.of(energy_J)),
     decimals(kBtu.of(energy_J)),
-    spent_J > 0 ? `${((100 * energy_J) / spent_J).toFixed(1)} %` : '',
+    spent_J > 0 ? `${fixed((100 * energy_J) / spent_J, 1)} %` : '',
   ];
   const rowsOf = (side: Side) =>
     ledger.paths
@@ -69,5 +69,5 @@ function wordsOf(key: string): string {
 }
 
 function decimals(value: number): string {
-  return value.toFixed(Math.abs(value) >= 1000 ? 0 : 1);
+  return fixed(value, Math.abs(value) >= 1000 ? 0 : 1);
 }

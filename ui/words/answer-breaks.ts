@@ -3,6 +3,7 @@ import type { Answer } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, numberColumn, type RowByKey, rowsOf, type ShownColumn } from './answers.ts';
 import { failureWords, notApplyingWords } from './failures.ts';
+import { fixed } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 function applying(answer: Answer): string[] {
@@ -24,7 +25,7 @@ const failure: ShownColumn = {
 };
 const after: ShownColumn = {
   head: () => ['after', 'h'],
-  cell: ({ after_s }: RowByKey) => (typeof after_s === 'number' ? (after_s / 3600).toFixed(1) : noNumber),
+  cell: ({ after_s }: RowByKey) => (typeof after_s === 'number' ? fixed(after_s / 3600, 1) : noNumber),
 };
 
 /** So many clauses make a sentence. */

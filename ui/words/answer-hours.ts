@@ -4,6 +4,7 @@ import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn, type ShownColumn } from './answers.ts';
 import { monthNames } from './dates.ts';
 import { bandedHours, hoursColumn } from './hours-text.ts';
+import { fixed } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 type Row = (number | string | null)[];
@@ -83,7 +84,7 @@ export const hoursWords: AnswerWords = {
         {
           ...hoursColumn('needed', 'hours_s', 2),
           cell: ({ hours_s, cold_share }) => {
-            if (typeof hours_s === 'number') return (hours_s / 3600).toFixed(2);
+            if (typeof hours_s === 'number') return fixed(hours_s / 3600, 2);
             return cold_share === null ? noNumber : 'over 12';
           },
         },

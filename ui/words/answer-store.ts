@@ -2,6 +2,7 @@
 import type { Answer } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn, type ShownColumn } from './answers.ts';
+import { fixed } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 function sentence({ facts }: Answer, say: Say): string {
@@ -48,14 +49,14 @@ const days = (head: string, key: string): ShownColumn => ({
   head: () => [head, 'days'],
   cell: (row) => {
     const value_s = row[key];
-    return typeof value_s === 'number' ? (value_s / 86_400).toFixed(1) : noNumber;
+    return typeof value_s === 'number' ? fixed(value_s / 86_400, 1) : noNumber;
   },
 });
 const hours = (head: string, key: string): ShownColumn => ({
   head: () => [head, 'h'],
   cell: (row) => {
     const value_s = row[key];
-    return typeof value_s === 'number' ? (value_s / 3600).toFixed(1) : noNumber;
+    return typeof value_s === 'number' ? fixed(value_s / 3600, 1) : noNumber;
   },
 });
 
@@ -63,7 +64,7 @@ const thick: ShownColumn = {
   head: (say) => ['foam', say.units === 'SI' ? 'mm' : 'in'],
   cell: ({ sides_m }, say) => {
     const m = Number(sides_m);
-    return say.units === 'SI' ? (m * 1000).toFixed(0) : (m / 0.0254).toFixed(1);
+    return say.units === 'SI' ? fixed(m * 1000, 0) : fixed(m / 0.0254, 1);
   },
 };
 const found: ShownColumn[] = [

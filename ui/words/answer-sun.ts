@@ -4,7 +4,7 @@ import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn, type ShownColumn } from './answers.ts';
 import { dateWords, monthNames } from './dates.ts';
 import { bandedHours, hoursColumn } from './hours-text.ts';
-import { counted } from './locale.ts';
+import { counted, fixed } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 const DAY_S = 86_400;
@@ -84,7 +84,7 @@ const SIZES: [key: string, column: ShownColumn][] = [
     'payback_years',
     {
       head: () => ['pays in', 'years'],
-      cell: ({ payback_years }) => (typeof payback_years === 'number' ? payback_years.toFixed(1) : noNumber),
+      cell: ({ payback_years }) => (typeof payback_years === 'number' ? fixed(payback_years, 1) : noNumber),
     },
   ],
   ['liner_over_s', hoursColumn('liner hot', 'liner_over_s', 0)],

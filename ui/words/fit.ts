@@ -1,5 +1,6 @@
 /** Words of the fit to an owner's log. */
 import type { FilledDefault, FitAnswer, FittedInput } from '../../sim/index.ts';
+import { fixed } from './locale.ts';
 import type { Say } from './say.ts';
 
 const names: Readonly<Record<string, string>> = {
@@ -35,7 +36,7 @@ export const fitWords = {
 
 /** `1.50 (1.00 to 2.45)` without the band. */
 export function fitValue(value: number, form: FittedInput['form']): string {
-  return form === 'share' ? `${(100 * value).toFixed(1)} %` : value.toFixed(2);
+  return form === 'share' ? `${fixed(100 * value, 1)} %` : fixed(value, 2);
 }
 
 export function fitSentence(
@@ -61,7 +62,7 @@ export function fitCautions(
   return [
     ...together.map(
       ({ paths, correlation }) =>
-        `${paths.map(nameOf).join(' and ')} can be traded for each other (${correlation.toFixed(2)}): take them together, or measure one of them.`,
+        `${paths.map(nameOf).join(' and ')} can be traded for each other (${fixed(correlation, 2)}): take them together, or measure one of them.`,
     ),
     ...probes.flatMap(({ name, offset_K, offsetDoubt_K, drift_K_day }) => [
       ...(Math.abs(offset_K) > offsetDoubt_K ? [`Probe ${name}: ${fitWords.mending}`] : []),

@@ -1,6 +1,7 @@
 /** Hours of an engine, said as hours however many they are. */
 import type { Banded } from '../../sim/index.ts';
 import type { ShownColumn } from './answers.ts';
+import { fixed } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 const HOUR_S = 3600;
@@ -28,7 +29,7 @@ export function hoursColumn(head: string, key: string, decimals: number): ShownC
     head: () => [head, 'h'],
     cell: (row) => {
       const value_s = row[key];
-      return typeof value_s === 'number' ? (value_s / HOUR_S).toFixed(decimals) : noNumber;
+      return typeof value_s === 'number' ? fixed(value_s / HOUR_S, decimals) : noNumber;
     },
   };
 }

@@ -23,3 +23,16 @@ export function numberFormat(options: Intl.NumberFormatOptions = {}): Intl.Numbe
 export function dateFormat(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
   return new Intl.DateTimeFormat(locale, options);
 }
+
+const fixedFormats = new Map<number, Intl.NumberFormat>();
+
+/** A number with so many decimals, as in a column; no sign before nought. */
+export function fixed(value: number, decimals: number): string {
+  let format = fixedFormats.get(decimals);
+  if (!format) {
+    const both = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+    format = numberFormat({ ...both, useGrouping: false, signDisplay: 'negative' });
+    fixedFormats.set(decimals, format);
+  }
+  return format.format(value);
+}

@@ -1,5 +1,6 @@
 /** How an answer says its numbers: no finer than its band allows, tables in one unit a column, money as it comes. */
 import { type Banded, type DimensionKey, dimensions, fromSI } from '../../sim/index.ts';
+import { fixed } from './locale.ts';
 import { quantityText, systemOf, type Units } from './units.ts';
 
 export interface Say {
@@ -61,7 +62,7 @@ export function sayIn(units: Units, { plain = false, currency = '$' } = {}): Say
     number: (value, dimension, decimals = 0) => {
       if (value === null || !Number.isFinite(value)) return noNumber;
       const shown = inColumn(value, dimension, units);
-      return (Object.is(shown, -0) ? 0 : shown).toFixed(decimals).replace(/^-(0(?:\.0+)?)$/, '$1');
+      return fixed(shown, decimals);
     },
   };
 }
@@ -110,12 +111,12 @@ function printedSymbol(value: number, dimension: DimensionKey, units: Units): st
 function rounded(value: number, decimals: number): string {
   const step = 10 ** -decimals;
   const near = Math.round(value / step) * step;
-  return (Object.is(near, -0) ? 0 : near).toFixed(Math.max(0, decimals));
+  return fixed(near, Math.max(0, decimals));
 }
 
 /** Two digits, since prices are no better; whole units from ten on. */
 function moneyText(amount: number, currency: string): string {
   const rounded = Number(amount.toPrecision(2));
-  const text = Math.abs(rounded) >= 10 ? rounded.toFixed(0) : String(rounded);
+  const text = Math.abs(rounded) >= 10 ? fixed(rounded, 0) : String(rounded);
   return /^\p{L}/u.test(currency) ? `${text} ${currency}` : `${currency}${text}`;
 }

@@ -2,8 +2,11 @@
 import type { CoilSheet } from '../../sim/index.ts';
 import { shortTube } from './answer-coil.ts';
 import type { Both } from './both.ts';
+import { fixed, numberFormat } from './locale.ts';
 import { coilLetter } from './section.ts';
 import { type SheetBlock, sheetWords } from './sheet.ts';
+
+const thousandths = numberFormat({ maximumFractionDigits: 3 });
 
 const userWords = { engine: 'engine', collector: 'collector', household: 'household' } as const;
 
@@ -43,7 +46,7 @@ function briefTitle({ name }: CoilSheet, index: number): string {
 }
 
 const slopeText = ({ slope }: CoilSheet) =>
-  `${(12 * slope).toFixed(2)} in/ft (${Math.round(1000 * slope)} mm/m)`;
+  `${fixed(12 * slope, 2)} in/ft (${Math.round(1000 * slope)} mm/m)`;
 
 function fullRows(both: Both): Row[] {
   return [
@@ -109,8 +112,8 @@ function portOf(coil: CoilSheet, into: boolean): number {
 
 function diametersText({ outside_diameter_m, inside_diameter_m }: CoilSheet['tube']): string {
   const both = [outside_diameter_m, inside_diameter_m];
-  const inches = both.map((each) => String(Number((each / 0.0254).toFixed(3))));
-  return `${inches.join(', ')} in (${both.map((each) => (each * 1000).toFixed(1)).join(', ')} mm)`;
+  const inches = both.map((each) => thousandths.format(each / 0.0254));
+  return `${inches.join(', ')} in (${both.map((each) => fixed(each * 1000, 1)).join(', ')} mm)`;
 }
 
 function turnsText(coil: CoilSheet): string {

@@ -9,7 +9,7 @@ import {
 } from '../../sim/index.ts';
 import { shortTube } from './answer-coil.ts';
 import type { Both } from './both.ts';
-import { counted } from './locale.ts';
+import { counted, fixed } from './locale.ts';
 import { type SheetBlock, sheetWords } from './sheet.ts';
 
 const soldWords = {
@@ -67,7 +67,7 @@ export function panelsBlock({ panels }: BuildSheet, both: Both): SheetBlock {
   });
   const feet = (value_m: number) => Math.round(value_m / 0.3048);
   const { width_m, length_m } = BOARD_M;
-  const board = `${feet(width_m)} x ${feet(length_m)} ft (${width_m.toFixed(2)} x ${length_m.toFixed(2)} m)`;
+  const board = `${feet(width_m)} x ${feet(length_m)} ft (${fixed(width_m, 2)} x ${fixed(length_m, 2)} m)`;
   return {
     key: 'panels',
     title: 'Sheets',

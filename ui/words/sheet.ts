@@ -1,6 +1,7 @@
 /** Words of the build sheet: its measures, in both systems, as blocks that page, paper and terminal lay out. */
 import { type BuildSheet, formatTape, type SectionFacts } from '../../sim/index.ts';
 import type { Both } from './both.ts';
+import { fixed } from './locale.ts';
 
 /** A piece of the sheet: sentences, or a table whose first column says what a row is. */
 export interface SheetBlock {
@@ -113,7 +114,7 @@ export function probesBlock({ probes, stick_m }: BuildSheet, both: Both): SheetB
 export function weightBlock({ weight }: BuildSheet, both: Both): SheetBlock {
   const { water_m3, water_kg, coils_kg, filled_kg, footprint_m2, floor_Pa, base_Pa } = weight;
   const load = (pressure_Pa: number) =>
-    `${Math.round(pressure_Pa / 47.880_259)} lb/${both.plain ? 'ft2' : 'ft²'} (${(pressure_Pa / 1000).toFixed(1)} kPa)`;
+    `${Math.round(pressure_Pa / 47.880_259)} lb/${both.plain ? 'ft2' : 'ft²'} (${fixed(pressure_Pa / 1000, 1)} kPa)`;
   return {
     key: 'weight',
     title: 'Weight',

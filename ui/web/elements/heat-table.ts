@@ -1,6 +1,6 @@
 /** The flows of heat as rows: from where, to where, in both units, and their share of all there was to spend. */
 import { html, type nothing, type TemplateResult } from 'lit';
-import { bothEnergies, heatWords, ledgerSideWords, type Units } from '../../words/index.ts';
+import { bothEnergies, fixed, heatWords, ledgerSideWords, type Units } from '../../words/index.ts';
 import type { HeatBalance, HeatFlow } from '../app/heat-flows.ts';
 import { unbroken } from '../app/screen-units.ts';
 
@@ -12,7 +12,7 @@ const leastResidual_percent = 0.01;
 export function heatTable(balance: HeatBalance, units: Units): TemplateResult {
   const { flows, in_J, out_J, stored_J, residual_J, spent_J } = balance;
   const { head, long } = heatWords;
-  const percent = (energy_J: number) => `${((100 * energy_J) / spent_J).toFixed(1)}\u00a0%`;
+  const percent = (energy_J: number) => `${fixed((100 * energy_J) / spent_J, 1)}\u00a0%`;
   const cells = (energy_J: number) =>
     html`<td>${unbroken(bothEnergies(energy_J, units))}</td>
       <td>${percent(energy_J)}</td>`;
