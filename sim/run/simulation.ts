@@ -276,12 +276,12 @@ export class Simulation {
     if (!engine) return;
     engine.atRestart(t);
     if (fails(this.plant.description.run.faults, 'engine', t)) engine.mayRun = false;
-    const byTable = engine.description.runs.kind === 'timetable';
+    if (engine.running === engine.mayRun) return;
     store.prepare(this.#y);
-    if (engine.running && !engine.mayRun) {
+    if (engine.running) {
       engine.stop(t, this.#y, store);
       this.#log(t, 'engine.stop');
-    } else if (byTable && !engine.running && engine.mayRun) {
+    } else if (engine.description.runs.kind === 'timetable') {
       engine.start(t, this.#y, store);
       this.#log(t, 'engine.start');
       this.#countStart();

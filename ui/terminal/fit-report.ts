@@ -1,5 +1,5 @@
 /** A fit as a terminal shows it: what was found, what cannot be, probes, measured over simulated. */
-import type { Curve, FilledDefault, FitAnswer } from '../../sim/index.ts';
+import { comparedCurve, type FilledDefault, type FitAnswer } from '../../sim/index.ts';
 import { fitCautions, fitInputName, fitSentence, fitValue, fitWords, type Say } from '../words/index.ts';
 import { csvCell } from './answer-files.ts';
 import { curveLines } from './curve-chart.ts';
@@ -40,7 +40,7 @@ export function fitText({ answer, coils, filled, wrote }: FitTold, say: Say, scr
     ],
     ...answer.probes.map(({ name }, probe) => {
       const lines = { measured: fitWords.measured(name), simulated: fitWords.simulated(name) };
-      return curveLines(comparison(answer, probe), { title: fitWords.compared, lines }, say, screen);
+      return curveLines(comparedCurve(answer, probe), { title: fitWords.compared, lines }, say, screen);
     }),
     [
       paint(screen, 'bold', fitWords.probes),
@@ -57,22 +57,6 @@ export function fitText({ answer, coils, filled, wrote }: FitTold, say: Say, scr
   ];
   const shown = sections.filter((lines) => lines.length > 0).map((lines) => lines.join('\n'));
   return forScreen(`${shown.join('\n\n')}\n`, screen);
-}
-
-/** One probe's readings and what the run has there. */
-function comparison({ compared }: FitAnswer, probe: number): Curve {
-  const own = compared.filter((each) => each.probe === probe);
-  const y = { key: 'temperature_C', dimension: 'temperature' } as const;
-  return {
-    x: { key: 'time_s', dimension: 'time' },
-    lines: [
-      { name: 'measured', y, values: own.map(({ measured_C }) => measured_C) },
-      { name: 'simulated', y, values: own.map(({ simulated_C }) => simulated_C) },
-    ],
-    at: own.map(({ time_s }) => time_s),
-    present: null,
-    knee: null,
-  };
 }
 
 /** Measured beside simulated, a line a reading. */

@@ -1,7 +1,7 @@
 /** A log of the real store held against the run: what it tells, what it cannot, measured over simulated. */
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Curve, FilledDefault, FitAnswer } from '../../../../sim/index.ts';
+import { comparedCurve, type FilledDefault, type FitAnswer } from '../../../../sim/index.ts';
 import {
   fitCautions,
   fitInputName,
@@ -140,7 +140,7 @@ export class TankfulFit extends Measuring<FitAnswer> {
 
   private probe(found: FitAnswer, name: string, probe: number, say: Say): TemplateResult | typeof nothing {
     const lines = { measured: fitWords.measured(name), simulated: fitWords.simulated(name) };
-    const curve = answerCurve(comparison(found, probe), { lines }, say);
+    const curve = answerCurve(comparedCurve(found, probe), { lines }, say);
     if (!curve) return nothing;
     const title = `${fitWords.compared}: ${name}`;
     return html`<tankful-curve .curve=${curve} .title=${title} .name=${fitWords.time}></tankful-curve>`;
@@ -169,20 +169,4 @@ export class TankfulFit extends Measuring<FitAnswer> {
       </table>`,
     );
   }
-}
-
-/** One probe's readings and what the run has there. */
-function comparison({ compared }: FitAnswer, probe: number): Curve {
-  const own = compared.filter((each) => each.probe === probe);
-  const y = { key: 'temperature_C', dimension: 'temperature' } as const;
-  return {
-    x: { key: 'time_s', dimension: 'time' },
-    lines: [
-      { name: 'measured', y, values: own.map(({ measured_C }) => measured_C) },
-      { name: 'simulated', y, values: own.map(({ simulated_C }) => simulated_C) },
-    ],
-    at: own.map(({ time_s }) => time_s),
-    present: null,
-    knee: null,
-  };
 }
