@@ -138,9 +138,9 @@ describe('the list of parts', () => {
     await page.waitForSelector('.handle[data-key="coil-3-top"]');
     expect(await page.innerText('[data-path="coils[3]"] .part-title')).toBe('Coil: collector 2');
     expect(await page.getAttribute('[data-path="coils[3]"] .part-open', 'aria-current')).toBe('true');
-    await page.getByRole('button', { name: 'a backup heater' }).click();
+    await page.getByRole('button', { name: 'a backup heater', exact: true }).click();
     await page.waitForSelector('[data-path="backup"]');
-    expect(await page.getByRole('button', { name: 'a backup heater' }).count()).toBe(0);
+    expect(await page.getByRole('button', { name: 'a backup heater', exact: true }).count()).toBe(0);
     expect(errors).toEqual([]);
   });
 });
