@@ -19,6 +19,8 @@ export class Air {
   readonly pressure_Pa: number;
   readonly #curve: HourlyCurve;
   readonly #firstHour: number;
+  #swingAt_s = 0;
+  #swingIs = 1;
   readonly #spells: readonly Fault[];
 
   constructor(weather: HourlyWeather, altitude_m: number, firstDay: number, faults: readonly Fault[] = []) {
@@ -45,7 +47,16 @@ export class Air {
   around_C(place: Surroundings, t: number): number {
     if (place.kind === 'outdoors') return this.outdoors_C(t);
     if (place.swing_K === 0) return place.mean_C;
-    return place.mean_C + 0.5 * place.swing_K * Math.cos((2 * Math.PI * (t - place.warmest_s)) / DAY);
+    return place.mean_C + 0.5 * place.swing_K * this.#swing(t - place.warmest_s);
+  }
+
+  /** Cosine of the day at a time since its warmest: rooms alike ask for the same one several times over. */
+  #swing(since_s: number): number {
+    if (since_s !== this.#swingAt_s) {
+      this.#swingAt_s = since_s;
+      this.#swingIs = Math.cos((2 * Math.PI * since_s) / DAY);
+    }
+    return this.#swingIs;
   }
 
   static film_W_m2K(place: Surroundings): number {

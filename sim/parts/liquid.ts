@@ -19,6 +19,8 @@ export interface Liquid {
   density: Float64Array;
   /** [J/(kg K)] */
   heat_capacity: Float64Array;
+  /** Its inverse [kg K/J]. */
+  per_heat_capacity: Float64Array;
   /** [W/(m K)] */
   conductivity: Float64Array;
   /** [Pa s] */
@@ -51,6 +53,7 @@ function tabulate(fluid: Fluid): Liquid {
     fluid,
     density: column(),
     heat_capacity: column(),
+    per_heat_capacity: column(),
     conductivity: column(),
     viscosity: column(),
     prandtl: column(),
@@ -62,6 +65,7 @@ function tabulate(fluid: Fluid): Liquid {
     const p = fluidProperties(fluid, TABLE_START + i);
     tables.density[i] = p.density_kg_m3;
     tables.heat_capacity[i] = p.heat_capacity_J_kgK;
+    tables.per_heat_capacity[i] = 1 / p.heat_capacity_J_kgK;
     tables.conductivity[i] = p.conductivity_W_mK;
     tables.viscosity[i] = p.viscosity_Pa_s;
     tables.prandtl[i] = (p.viscosity_Pa_s * p.heat_capacity_J_kgK) / p.conductivity_W_mK;

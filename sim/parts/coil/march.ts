@@ -38,11 +38,12 @@ export class March {
     heat: Float64Array | null,
   ): number {
     const { layer, from: starts, to: ends, length_m, paths } = course;
-    const { heat_capacity, enthalpy, prandtl14 } = this.#inside;
+    const { per_heat_capacity, enthalpy, prandtl14 } = this.#inside;
     const films = this.#films;
     const perPath = flow_kg_s / paths;
     films.setFlow(perPath);
     const { low, high, between, wall_mK_W, density, a, b, area_m } = films;
+    const perFlow = length_m / perPath;
     const charge = flow_kg_s * REFERENCE_HEAT_CAPACITY;
     // The plus tells the compiler that this is a number from the start.
     let t = +entry_C;
@@ -59,7 +60,7 @@ export class March {
       const water = layer_C[layer[j]];
       const lead = t - water;
       if (lead < 1e-9 && lead > -1e-9) continue;
-      const perCapacity = ((end - begin) * length_m) / (perPath * valueAt(heat_capacity, place));
+      const perCapacity = (end - begin) * perFlow * valueAt(per_heat_capacity, place);
       const meanLead = lead / (1 + 0.5 * conductance * perCapacity);
       const bulk = placeIn(water + meanLead);
       const slow = valueAt(low, bulk);

@@ -191,7 +191,7 @@ function faultsFrom(desk: Desk, { faults, days }: ScenarioValues['run']): Fault[
 
 /** Relative tolerances: single draws are looked at in a run of days, sums in a run of months. */
 const USUAL = 1e-4;
-const LOOSE = 1e-3;
+const LOOSE = 2e-3;
 const MANY_DAYS = 60;
 const F = 1 / 1.8;
 const ZERO_F_C = -32 / 1.8;

@@ -65,7 +65,7 @@ export const run = group(
       'relative tolerance of the integration',
       [1e-8, 1e-2],
       derived(
-        '0.0001, and 0.001 for more than 60 days',
+        '0.0001, and 0.002 for more than 60 days',
         'D',
         'measured for this kind of model: hundredths of a kelvin; 0.2 % of a year’s heat by any path',
       ),
