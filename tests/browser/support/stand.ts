@@ -13,6 +13,8 @@ export async function openStand(
 ): Promise<{ page: Page; errors: string[] }> {
   const { page, errors } = await visit(options);
   await page.goto('about:blank');
+  // Leaving the page breaks off what it was still loading.
+  errors.length = 0;
   await page.setContent(
     `<!doctype html><html lang="en"><head><title>Stand</title>
     <meta name="viewport" content="width=device-width, initial-scale=1"><style>${styles()}</style></head>
