@@ -21,8 +21,8 @@ import { type Walls, wallsOf } from './walls.ts';
 
 /** Steam forms over the last kelvin below boiling, as it does at a hot surface in nearly boiling water [K]. */
 const STEAMING_RANGE = 1;
-/** A fall of the level smaller than this share of the depth (a millimetre in a metre) is left for a later restart. */
-const LEVEL_STEP = 1e-3;
+/** A fall of the level smaller than this share of the depth is left for a later restart. */
+const LEVEL_STEP = 2e-4;
 /** Heavier than any water [kg/m3]. */
 const HEAVY = 1001;
 
