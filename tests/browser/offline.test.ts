@@ -10,7 +10,8 @@ import { visit } from './support/visit.ts';
 async function visitOnce() {
   const server = await ownServer();
   const visited = await visit({ home: server.home, keeping: true });
-  await visited.page.evaluate(() => navigator.serviceWorker.ready);
+  // Ready is a moment earlier than at work in this window.
+  await visited.page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   return { server, ...visited };
 }
 
