@@ -24,8 +24,6 @@ export class Supply {
   readonly #firstDay: number;
   readonly #water = liquid({ kind: 'water', mass_share: 0 });
   readonly #mass_kg: number;
-  /** Pressure at the taps when they were last turned [Pa]. */
-  #crossed_Pa = 0;
 
   constructor(description: SupplyDescription, air: Air, firstDay: number, layout: Layout) {
     this.description = description;
@@ -92,18 +90,15 @@ export class Supply {
       return demandPumpPressure(flow, pump.open_flow_m3_s, pump.cut_out_Pa) - lift_Pa - loss(flow) - p;
     };
     if (surplus(0) <= 0) return { pressure_Pa: 0, flows_m3_s: draws.map(() => 0) };
-    // The more pressure the taps stand at, the more they let through and the less is left: one crossing, and most
-    // draws are much like the last. A cistern above the taps adds its own pressure.
-    const [low, high] = [0.98 * this.#crossed_Pa, 1.02 * this.#crossed_Pa];
-    const near = low > 0 && surplus(low) > 0 && surplus(high) <= 0;
+    // The more pressure the taps stand at, the more they let through and the less is left: one crossing.
     const pressure_Pa = findRoot(surplus, {
-      low: near ? low : 0,
-      high: near ? high : pump.cut_out_Pa + Math.max(0, -lift_Pa),
+      low: 0,
+      // A cistern above the taps adds its own pressure.
+      high: pump.cut_out_Pa + Math.max(0, -lift_Pa),
       tolerance: CROSSING_PRESSURE,
       name: 'pressure at the taps',
       unit: 'Pa',
     });
-    this.#crossed_Pa = pressure_Pa;
     return { pressure_Pa, flows_m3_s: flowsAt(pressure_Pa) };
   }
 }

@@ -3,9 +3,9 @@
  * taps are in `hot-line.ts`.
  *
  * The hot flow follows from the outlet temperature and the outlet temperature from the hot flow: both are
- * found together. A march at the flow of the last restart gives the coil's effectiveness; its known dependence on
- * flow gives the flow that mixes to what is wanted; a second march there corrects it. The remaining error of the
- * mixed temperature is below 0.1 K (tested), and every energy is booked from the flows used.
+ * found together. A march at the flow of the last restart gives the coil's effectiveness; its dependence on flow, found
+ * at that restart, gives the flow that mixes to what is wanted, and the march that charges the layers is at this flow.
+ * The remaining error of the mixed temperature is below 0.1 K (tested), and every energy is booked from the flows used.
  */
 import { MINOR_LOSS, pressureLoss } from '../physics/friction.ts';
 import type { Air } from './air.ts';
@@ -28,8 +28,6 @@ const ELBOWS = 8;
 
 /** Marches to find the coil's flow from nothing, at a restart; afterwards one, from the flow and by the law found there. */
 const ROUNDS_AT_RESTART = 5;
-/** Shares through the coil this close lose the same pressure, to 2 %. */
-const SAME_SHARE = 0.01;
 /** Two flows this close, as a share of the most, are the same. */
 const SAME_FLOW = 2e-4;
 
@@ -59,8 +57,6 @@ export class Taps {
   /** Flow in the hot pipe at the last evaluation, and through the coil at the last restart [kg/s]. */
   #pipe_kg_s = 0;
   #guess_kg_s = 0;
-  /** Share of the water that passed the coil when taps were last turned: the next draw is likely to be much the same. */
-  #share = 0.7;
   readonly #law: OutletLaw = { outlet_C: 0, at_kg_s: 1, best_C: 0, cold_C: 0, units: 0, power: 0 };
 
   constructor(
@@ -273,9 +269,9 @@ export class Taps {
     const density = lookUp(this.#water.density, 40);
     const cold_C = this.#supply.cold_C(t, y);
     const draws = this.open.map((o) => o.draw);
+    let share = 0.7;
     this.#law.power = UNITS_EXPONENT;
     for (let pass = 0; pass < 2; pass++) {
-      const share = this.#share;
       const crossing = this.#supply.crossing(draws, (flow) => this.#lossTo(flow, share, cold_C));
       this.pressure_Pa = crossing.pressure_Pa;
       this.#line.wishes = draws
@@ -288,8 +284,7 @@ export class Taps {
       const total = this.#line.mixed_kg_s;
       if (total <= 0) break;
       this.#guess_kg_s = this.#coilFlow(y, cold_C, room, ROUNDS_AT_RESTART);
-      this.#share = Math.min(1, this.#guess_kg_s / total);
-      if (Math.abs(this.#share - share) < SAME_SHARE) break;
+      share = Math.min(1, this.#guess_kg_s / total);
     }
   }
 
