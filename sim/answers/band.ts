@@ -18,6 +18,11 @@ export interface Doubt {
 /** What an answer found, by name, SI; null where there is nothing to find. */
 export type Facts = Record<string, number | null>;
 
+/** A fact without a band: counted, or typed in. */
+export function exactly(value: number, dimension: Banded['dimension']): Banded {
+  return { value, low: value, high: value, numerical: 0, dimension };
+}
+
 /** How a fact is printed and what may stand for it. */
 export interface FactKind extends Pick<Banded, 'dimension'> {
   /** What it can be at the least and at the most: sums of squares may reach past it. */

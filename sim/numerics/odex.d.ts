@@ -9,7 +9,7 @@ export interface Options {
   initialStepSize: number;
   maxStepSize: number;
   maxExtrapolationColumns: number;
-  /** A step with an error of three tolerances to the power is followed by one at most `stepSizeFac1 ** (-1/3)` times as long. */
+  /** Bounds how much longer the next step may be: with two columns `stepSizeFac1 ** (-1/3)` times. */
   stepSizeFac1: number;
   /** Machine precision; also the least square of scaled rates that the stiffness check heeds. */
   uRound: number;

@@ -6,7 +6,7 @@
 
 import type { PlantDescription } from '../../parts/description.ts';
 import type { Answer, Banded } from '../answer.ts';
-import type { Facts } from '../band.ts';
+import { exactly, type Facts } from '../band.ts';
 import type { DoJobs, Job, JobDone } from '../job.ts';
 import { movesHeat } from '../matters.ts';
 import { refusal } from '../refusal.ts';
@@ -88,7 +88,7 @@ export async function doubtsAnswer(question: DoubtsQuestion): Promise<Answer> {
     idle: idle.length,
     ...(base?.figures.showers ? { showers: base.figures.showers } : {}),
   };
-  for (const [key, value] of Object.entries(counts)) facts[key] = count(value);
+  for (const [key, value] of Object.entries(counts)) facts[key] = exactly(value, 'count');
   const answer: Answer = {
     key: 'doubts',
     facts,
@@ -136,10 +136,6 @@ function toldOf(own: Facts, finer: Facts, runs: readonly Facts[]): Record<string
 function showersOf(base: JobDone, done: readonly (JobDone | null)[], plant: PlantDescription) {
   const runs = done.flatMap((each) => each?.watched ?? []);
   return showersTable(base.watched ?? { time_s: [], top_C: [], showers: [] }, runs, plant.run.first_weekday);
-}
-
-function count(value: number): Banded {
-  return { value, low: value, high: value, numerical: 0, dimension: 'count' };
 }
 
 function checkWhole(where: string, value: number, least: number, most: number): void {

@@ -2,11 +2,12 @@
  * Fit of a scenario to its owner's log: the multipliers that a log can tell, with bands, and what it cannot.
  * Every trial is a whole run of the simulation, through the same jobs as every other answer.
  */
-import { problemLine, type ReadContext, readScenario, type Scenario } from '../../scenario/index.ts';
+import type { ReadContext, Scenario } from '../../scenario/index.ts';
 import { type Edit, edited } from '../edit.ts';
 import type { DoJobs, Job } from '../job.ts';
 import { refusal } from '../refusal.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
+import { readQuestion } from '../vary.ts';
 import { deviationsAt, type FitInput, fitInputs, valueAt } from './inputs.ts';
 import { information, inverse, type LeastSquares, type Solution, slopesAt, solve } from './least-squares.ts';
 import { celsius, logEdits } from './log-edits.ts';
@@ -75,9 +76,7 @@ const SPREAD = 1.96;
 /** @throws RangeError for a scenario or a log that cannot be read, and for a log that tells nothing */
 export async function fitAnswer(question: FitQuestion): Promise<FitAnswer> {
   const { scenario, context, doJobs, onProgress, coolDown = false } = question;
-  const read = readScenario(scenario, context);
-  if (!read.ok) throw new RangeError(read.problems.map(problemLine).join('\n'));
-  const { plant } = read;
+  const { plant } = readQuestion({ scenario, context });
   const depth_m = plant.store.water_depth_m;
   const log = readLog(question.log, depth_m, plant.site.time_zone_s);
   const trials = new Trials(log, startOf(log, depth_m), logEdits(log, plant, coolDown));

@@ -3,8 +3,8 @@
  * a few runs with everything unsure varied alike in both, how far that gain reaches.
  */
 import type { PlantDescription, Prices } from '../../parts/description.ts';
-import { problemLine, readScenario } from '../../scenario/index.ts';
 import type { Answer, Banded, Column, Table } from '../answer.ts';
+import { exactly } from '../band.ts';
 import { jobAt, placesOf, variedOf } from '../doubts/varied.ts';
 import { edited } from '../edit.ts';
 import type { DoJobs, Job, JobDone } from '../job.ts';
@@ -57,9 +57,8 @@ export async function nextAnswer(question: NextQuestion): Promise<Answer> {
   const changes = changesFor({ scenario, context, plant });
   const designs = [[], ...changes.map(({ edits }) => edits)].map((edits) => {
     const changed = edited(scenario, edits);
-    const read = readScenario(changed, context);
-    if (!read.ok) throw new RangeError(read.problems.map(problemLine).join('\n'));
-    return { edits, file: { scenario: changed, filled: read.filled, marks: read.marks } };
+    const { filled, marks } = readQuestion({ scenario: changed, context });
+    return { edits, file: { scenario: changed, filled, marks } };
   });
   const places = placesOf(variedOf({ scenario, filled, marks }, movesHeat), VARIED_RUNS, SEED);
   const varied = designs.map(({ edits, file }) => {
@@ -184,24 +183,17 @@ function factsOf(
 ): Record<string, Banded> {
   const dimension = GAIN_DIMENSIONS[key];
   const [best] = ranked;
-  const count = (value: number): Banded => ({
-    value,
-    low: value,
-    high: value,
-    numerical: 0,
-    dimension: 'count',
-  });
-  const plain = (value: number): Banded => ({ value, low: value, high: value, numerical: noise, dimension });
+  const count = (value: number) => exactly(value, 'count');
   const money = best?.rank ? best.cost : null;
   return {
-    [key]: plain(goodOf(key, plant, base)),
+    [key]: { ...exactly(goodOf(key, plant, base), dimension), numerical: noise },
     ...(best?.rank ? { gain: { ...best.gain, numerical: noise, dimension } } : {}),
     ...(money ? { cost: { ...money, numerical: 0, dimension: 'money' } } : {}),
     tried: count(ranked.length),
     ranked: count(ranked.filter(({ rank }) => rank !== null).length),
     days: count(plant.run.days),
     ...(plant.taps && plant.taps.mixing_valve_C === null
-      ? { mixing_valve: { ...plain(plant.prices.mixing_valve_each), numerical: 0, dimension: 'money' } }
+      ? { mixing_valve: exactly(plant.prices.mixing_valve_each, 'money') }
       : {}),
   };
 }

@@ -1,7 +1,7 @@
 /** What the filled store weighs, and what it presses with. */
 import type { StoreDescription } from '../../parts/description.ts';
 import { waterDensity } from '../../physics/water.ts';
-import { waterMass, waterVolume } from '../section/facts.ts';
+import { waterVolume } from '../section/facts.ts';
 import type { CoilSheet } from './coils.ts';
 import { sideThickness } from './panels.ts';
 
@@ -36,7 +36,7 @@ export function storeWeight(store: StoreDescription, coils: readonly CoilSheet[]
     0,
   );
   const water_m3 = Math.max(0, waterVolume(shape, water_depth_m) - displaced_m3);
-  const water_kg = waterMass(shape, water_depth_m, []) - displaced_m3 * rho;
+  const water_kg = water_m3 * rho;
   const coils_kg = coils.reduce((sum, { mass_kg, holds_m3 }) => sum + mass_kg + holds_m3 * rho, 0);
   const filled_kg = water_kg + coils_kg;
   const footprint_m2 = footprintOf(store);
