@@ -90,6 +90,27 @@ describe('the section', () => {
     expect(await page.locator('.section-drawing .tube.misfit').count()).toBe(11);
   });
 
+  it.each([1280, 390])('stays in its place at %d px while a hand moves', async (width) => {
+    const { page } = await open({ width });
+    await page.evaluate(() => {
+      const tops = new Set<number>();
+      Object.assign(globalThis, { tops });
+      const look = () => {
+        const stage = document.querySelector('.section-stage') as HTMLElement;
+        tops.add(Math.round(stage.getBoundingClientRect().top + scrollY));
+        requestAnimationFrame(look);
+      };
+      look();
+    });
+    await handle(page, 'water').focus();
+    for (let i = 0; i < 5; i++) {
+      await page.keyboard.press('ArrowDown');
+      await page.waitForTimeout(100);
+    }
+    expect(await page.innerText('.shown')).toMatch(/^Quick estimate/);
+    expect(await page.evaluate(() => [...(globalThis as unknown as { tops: Set<number> }).tops])).toHaveLength(1);
+  });
+
   it('is there once and fits on a phone, with a finger’s room for each handle', async () => {
     const { page } = await open({ width: 390 });
     const places = await page.locator('.handle').evaluateAll((all) =>

@@ -29,9 +29,9 @@ export const shellWords = {
   again: 'Run again',
   moreTroubles: (many: number) => `${many} more`,
   lastGood: 'Last good run, not the design as it stands:',
-  estimate: 'Quick estimate, coarser than a full run:',
+  estimate: 'Quick estimate, coarser than a full run.',
   firstDays: (days: number, of: number) =>
-    `Quick estimate of the first ${days} of ${of} days, coarser than a full run:`,
+    `Quick estimate of the first ${days} of ${of} days, coarser than a full run.`,
   atWork: 'The full run is under way.',
   pin: 'Pin this design',
   pinAgain: 'Pin this one instead',

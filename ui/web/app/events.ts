@@ -4,6 +4,8 @@ import type { AnswerKey, Log, RangeSpec } from './page-state.ts';
 import type { KeepVerb } from './shelf/kept.ts';
 
 export interface PageEvents {
+  /** A hand comes to a handle: something is about to be moved. */
+  'hand-near': undefined;
   /** While a handle is held. */
   'preview-edits': { edits: Edit[] };
   /** On release, or when a field is left. */

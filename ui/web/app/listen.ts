@@ -7,6 +7,7 @@ type Verbs = { [Name in keyof PageEvents]: (detail: PageEvents[Name]) => void };
 /** Hears every event of the page's elements until the returned function is called. */
 export function listen(root: EventTarget, page: Page): () => void {
   const verbs: Verbs = {
+    'hand-near': () => page.wake(),
     'preview-edits': ({ edits }) => page.preview(edits),
     'commit-edits': ({ edits, gesture }) => page.commit(edits, gesture),
     cancel: () => page.cancelPreview(),

@@ -93,7 +93,7 @@ export interface Page {
   hear: Happenings['hear'];
   /** Runs the design anew; the page does so by itself after every change. */
   run(): void;
-  /** Wakes the worker, so that it is warm when a hand moves something. */
+  /** Has the worker do the design once unseen, so that it is warm when a hand moves something. */
   wake(): void;
   stop(): void;
 }
@@ -133,6 +133,8 @@ export function openPage(doors: PageDoors): Page {
   let detail: UnderWay | null = null;
   let chosen = 0;
   let atHand = none;
+  /** What the worker was last woken with. */
+  let woken: Scenario | null = null;
 
   /** The one door through which the design changes. */
   function commit(edits: Edit[], gesture: string, attached?: Attached): void {
@@ -284,7 +286,10 @@ export function openPage(doors: PageDoors): Page {
     wake() {
       // What runs at that moment wakes it too.
       const { shown, design, progress, preview } = store.get();
-      if (shown?.scenario === design.scenario && progress === null && preview === null) live.wake();
+      const { scenario } = design;
+      if (woken === scenario || shown?.scenario !== scenario || progress !== null || preview !== null) return;
+      woken = scenario;
+      live.wake();
     },
     stop: live.stop,
   };

@@ -32,6 +32,19 @@ describe('the page', () => {
     expect(get()).toBe(before);
   });
 
+  it('wakes its worker once for a design, however often a hand comes near', () => {
+    const shown = { facts, result: handMadeResult(), firstWeekday: 5, filled: [], notes: [] };
+    const { page, runs, finish } = setUp({ shown, answers: {}, scenarios: [] });
+    page.wake();
+    page.wake();
+    expect(runs).toHaveLength(1);
+    page.commit([{ path: 'store.water_depth', value: '0.7 m' }], 'Less water');
+    finish();
+    page.wake();
+    page.wake();
+    expect(runs.map(({ how }) => how)).toEqual(['estimate', 'full', 'estimate']);
+  });
+
   it('does not wake for what runs or fails anyway', () => {
     const { page, runs } = setUp();
     page.wake();

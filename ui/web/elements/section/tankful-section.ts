@@ -136,6 +136,8 @@ export class TankfulSection extends LightElement {
       role="group"
       aria-label=${sectionWords.handles}
       aria-describedby="section-hint"
+      @pointerover=${this.onNear}
+      @focusin=${this.onNear}
       @pointerdown=${this.onTake}
       @pointermove=${this.onMove}
       @pointerup=${this.onLetGo}
@@ -164,6 +166,10 @@ export class TankfulSection extends LightElement {
 
   private readonly onScheme = (): void => {
     this.dark = this.scheme.matches;
+  };
+
+  private readonly onNear = (): void => {
+    if (!this.held) tell(this, 'hand-near');
   };
 
   private onTake(event: PointerEvent): void {

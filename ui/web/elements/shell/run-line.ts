@@ -2,23 +2,28 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { shellWords } from '../../../words/index.ts';
 import type { Page } from '../../app/page.ts';
-import { isStale, newest, type PageState } from '../../app/page-state.ts';
+import { isStale, type PageState } from '../../app/page-state.ts';
 import { shownWords } from '../../app/page-words.ts';
 
 export function runLine(state: PageState, page: Page): TemplateResult {
   const { estimate, progress, pinned, shown, design } = state;
-  const seen = newest(state);
-  const stale = isStale(state);
+  // Until the first quick look at what a hand moves there is nothing to say, unless it cannot be run.
+  const stale = isStale(state) && (state.preview === null || state.problems.length > 0);
   const note = page.catalogue.find(({ id }) => id === design.id)?.note;
   return html`<div class="run-line ${stale ? 'stale' : ''}">
     <div class="run-words">
-      <p class="shown">
-      ${stale ? html`<strong>${shellWords.lastGood}</strong> ` : nothing}
-      ${estimate ? html`<strong>${estimateWords(estimate.result.days, estimate.ofDays)}</strong> ` : nothing}
-      ${seen ? shownWords(seen) : nothing}
-      </p>
+      ${
+        estimate
+          ? html`<p class="shown"><strong>${estimateWords(estimate.result.days, estimate.ofDays)}</strong></p>`
+          : nothing
+      }
+      <div class=${estimate ? 'room-kept' : ''}>
+        <p class=${estimate ? '' : 'shown'}>
+          ${stale ? html`<strong>${shellWords.lastGood}</strong> ` : nothing} ${shown ? shownWords(shown) : nothing}
+        </p>
+        ${note ? html`<p class="about">${note}</p>` : nothing}
+      </div>
       <p class="unseen" role="status">${shown && !stale && !estimate ? shownWords(shown) : nothing}</p>
-      ${note ? html`<p class="about">${note}</p>` : nothing}
     </div>
     <div class="run-tools">
       ${
