@@ -108,7 +108,9 @@ describe('the section', () => {
       await page.waitForTimeout(100);
     }
     expect(await page.innerText('.shown')).toMatch(/^Quick estimate/);
-    expect(await page.evaluate(() => [...(globalThis as unknown as { tops: Set<number> }).tops])).toHaveLength(1);
+    expect(
+      await page.evaluate(() => [...(globalThis as unknown as { tops: Set<number> }).tops]),
+    ).toHaveLength(1);
   });
 
   it('is there once and fits on a phone, with a finger’s room for each handle', async () => {
