@@ -85,10 +85,13 @@ export class Supply {
     const { pump, lift_m } = this.description;
     const lift_Pa = GRAVITY * 1000 * lift_m;
     const flowsAt = (p: number) => draws.map((draw) => outletFlow(draw, p));
-    const surplus = (p: number) => {
-      const flow = flowsAt(p).reduce((sum, f) => sum + f, 0);
-      return demandPumpPressure(flow, pump.open_flow_m3_s, pump.cut_out_Pa) - lift_Pa - loss(flow) - p;
-    };
+    const left = (flow: number) =>
+      demandPumpPressure(flow, pump.open_flow_m3_s, pump.cut_out_Pa) - lift_Pa - loss(flow);
+    // Mostly all get what they want, and what is left beside it is the pressure: nothing to search for.
+    const most = left(draws.reduce((sum, draw) => sum + draw.flow_m3_s, 0));
+    if (draws.every((draw) => most >= fullFlowPressure_Pa(draw)))
+      return { pressure_Pa: most, flows_m3_s: draws.map((draw) => draw.flow_m3_s) };
+    const surplus = (p: number) => left(flowsAt(p).reduce((sum, f) => sum + f, 0)) - p;
     if (surplus(0) <= 0) return { pressure_Pa: 0, flows_m3_s: draws.map(() => 0) };
     // The more pressure the taps stand at, the more they let through and the less is left: one crossing.
     const pressure_Pa = findRoot(surplus, {
@@ -103,10 +106,12 @@ export class Supply {
   }
 }
 
-/** Flow of one open outlet [m3/s] at a pressure [Pa]: a head is an orifice, a tap is throttled to what is wanted. */
+/** Pressure from which an open outlet gives all that is wanted [Pa]. */
+function fullFlowPressure_Pa({ outlet }: Draw): number {
+  return outlet.kind === 'head' ? outlet.rated_Pa : TAP_PRESSURE;
+}
+
+/** Flow of one open outlet [m3/s] at a pressure [Pa]: an orifice, throttled to what is wanted. */
 function outletFlow(draw: Draw, pressure_Pa: number): number {
-  if (draw.outlet.kind === 'head') {
-    return Math.min(orificeFlow(pressure_Pa, draw.flow_m3_s, draw.outlet.rated_Pa), draw.flow_m3_s);
-  }
-  return Math.min(draw.flow_m3_s, orificeFlow(pressure_Pa, draw.flow_m3_s, TAP_PRESSURE));
+  return Math.min(draw.flow_m3_s, orificeFlow(pressure_Pa, draw.flow_m3_s, fullFlowPressure_Pa(draw)));
 }

@@ -73,11 +73,10 @@ export class Coil {
     this.films = new Films(description, inside, water);
     this.#march = new March(this.films, inside);
     this.course = courseOf(description, store);
-    const sections = () => new Float64Array(this.course.layer.length);
-    this.#deviation = sections();
-    this.#left = sections();
-    this.#settling_s = sections();
-    this.#metalFollowsStill = sections();
+    this.#deviation = this.#sections();
+    this.#left = this.#sections();
+    this.#settling_s = this.#sections();
+    this.#metalFollowsStill = this.#sections();
     const { tube } = description;
     const total = this.course.length_m * this.course.paths;
     const bore = (Math.PI / 4) * tube.inside_diameter_m ** 2;
@@ -95,12 +94,18 @@ export class Coil {
 
   /** Lays the coil anew when the water level has moved. */
   layAnew(store: StoreGeometry): void {
+    const before = this.course.layer.length;
     this.course = courseOf(this.description, store);
-    const sections = () => new Float64Array(this.course.layer.length);
-    this.#deviation = sections();
-    this.#left = sections();
-    this.#settling_s = sections();
-    this.#metalFollowsStill = sections();
+    if (this.course.layer.length === before) return;
+    this.#deviation = this.#sections();
+    this.#left = this.#sections();
+    this.#settling_s = this.#sections();
+    this.#metalFollowsStill = this.#sections();
+  }
+
+  /** A place for one number a section. */
+  #sections(): Float64Array {
+    return new Float64Array(this.course.layer.length);
   }
 
   /** Energy of content and metal [J, 0 at 0 C] when at rest with the layers. */

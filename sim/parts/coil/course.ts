@@ -16,6 +16,9 @@ export interface Course {
   dry: number;
 }
 
+/** A smaller share of the height in a layer counts as none. */
+const THINNEST = 1e-12;
+
 /** Turns of one path, wound at the coil's mean diameter and pitch. */
 export function turnsOf(coil: CoilDescription, length_m: number): number {
   return length_m / Math.hypot(Math.PI * coil.coil_diameter_m, coil.pitch_m);
@@ -30,24 +33,24 @@ export function courseOf(coil: CoilDescription, store: StoreGeometry): Course {
   const bottom = coil.bottom_m;
   const top = Math.max(coil.top_m, bottom + coil.tube.outside_diameter_m);
   const height = top - bottom;
-  const pieces: { layer: number; from: number; to: number }[] = [];
-  for (let i = 0; i < store.layers; i++) {
-    const low = Math.max(bottom, i * store.layer_height_m);
-    const high = Math.min(top, (i + 1) * store.layer_height_m, depth);
-    if (high - low > 1e-12)
-      pieces.push({ layer: i, from: (low - bottom) / height, to: (high - bottom) / height });
+  // Shares of the height, upwards, that lie below a layer's floor and below its ceiling.
+  const below = (i: number) => Math.max(0, (i * store.layer_height_m - bottom) / height);
+  const within = (i: number) => Math.min(1, (Math.min((i + 1) * store.layer_height_m, depth) - bottom) / height);
+  let first = 0;
+  while (first < store.layers && within(first) - below(first) <= THINNEST) first++;
+  let end = first;
+  while (end < store.layers && within(end) - below(end) > THINNEST) end++;
+  const many = end - first;
+  const layer = new Int32Array(many);
+  const from = new Float64Array(many);
+  const to = new Float64Array(many);
+  const down = coil.fed_from === 'top';
+  for (let j = 0; j < many; j++) {
+    const i = down ? end - 1 - j : first + j;
+    layer[j] = i;
+    from[j] = down ? 1 - within(i) : below(i);
+    to[j] = down ? 1 - below(i) : within(i);
   }
-  const wet = pieces.reduce((sum, p) => sum + p.to - p.from, 0);
-  if (coil.fed_from === 'top') {
-    pieces.reverse();
-    for (const p of pieces) [p.from, p.to] = [1 - p.to, 1 - p.from];
-  }
-  return {
-    paths,
-    length_m,
-    layer: Int32Array.from(pieces, (p) => p.layer),
-    from: Float64Array.from(pieces, (p) => p.from),
-    to: Float64Array.from(pieces, (p) => p.to),
-    dry: Math.max(0, 1 - wet),
-  };
+  const dry = many > 0 ? 1 - (within(end - 1) - below(first)) : 1;
+  return { paths, length_m, layer, from, to, dry: Math.max(0, dry) };
 }

@@ -31,8 +31,9 @@ export function volumeBelow(shape: StoreShape, z: number): number {
   return segmentArea(shape.diameter_m, z) * shape.length_m;
 }
 
-/** Depth [m], at most `most_m`, at which a shape holds a volume [m3]: by halving, to rounding. */
+/** Depth [m], at most `most_m`, at which a shape holds a volume [m3]; of a lying cylinder by halving, to rounding. */
 export function depthOf(shape: StoreShape, volume_m3: number, most_m: number): number {
+  if (shape.kind !== 'lying cylinder') return Math.min(most_m, volume_m3 / section(shape, 0));
   let low = 0;
   let high = most_m;
   for (let i = 0; i < 60; i++) {

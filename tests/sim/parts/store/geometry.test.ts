@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { StoreShape } from '../../../../sim/parts/description.ts';
-import { insideHeight, storeGeometry, volumeBelow } from '../../../../sim/parts/store/geometry.ts';
+import { depthOf, insideHeight, storeGeometry, volumeBelow } from '../../../../sim/parts/store/geometry.ts';
 
 const shapes: StoreShape[] = [
   { kind: 'box', length_m: 1.2, width_m: 0.8, height_m: 1 },
@@ -21,6 +21,17 @@ describe.each(shapes)('layers of a $kind', (shape) => {
         expect(sum(g.volume_m3)).toBeCloseTo(volumeBelow(shape, depth), 9);
         expect(g.layer_height_m * layers).toBeCloseTo(depth, 12);
         expect(g.middle_m[0]).toBeCloseTo(depth / layers / 2, 12);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it('stand as deep as their water makes them, and no deeper than they may', () => {
+    fc.assert(
+      fc.property(depths, (depth) => {
+        const volume = volumeBelow(shape, depth);
+        expect(depthOf(shape, volume, insideHeight(shape))).toBeCloseTo(depth, 9);
+        expect(depthOf(shape, volume, depth / 2)).toBeCloseTo(depth / 2, 12);
       }),
       { numRuns: 50 },
     );
