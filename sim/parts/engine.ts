@@ -151,6 +151,7 @@ export class Engine {
 
   /** Heat the stopped engine draws out of the store by thermosiphon [W]. */
   #standby(block: number, store: Store): number {
+    if (this.description.standby_loss_W_K === 0) return 0;
     const { layer, from, to } = this.coil.course;
     let total = 0;
     for (let j = 0; j < layer.length; j++) {

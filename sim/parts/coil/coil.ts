@@ -161,10 +161,10 @@ export class Coil {
     const { layer, from, to } = this.course;
     const last = layer.length - 1;
     if (last < 0) return layer_C[layer_C.length - 1];
+    if ((from[last] + to[last]) / 2 <= share) return this.#stood(last, layer_C);
     let below = -1;
-    for (let j = 0; j <= last; j++) if ((from[j] + to[j]) / 2 <= share) below = j;
+    for (let j = 0; j < last; j++) if ((from[j] + to[j]) / 2 <= share) below = j;
     if (below < 0) return this.#stood(0, layer_C);
-    if (below === last) return this.#stood(last, layer_C);
     const p = (from[below] + to[below]) / 2;
     const q = (from[below + 1] + to[below + 1]) / 2;
     const u = (share - p) / (q - p);

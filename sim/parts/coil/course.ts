@@ -35,7 +35,8 @@ export function courseOf(coil: CoilDescription, store: StoreGeometry): Course {
   const height = top - bottom;
   // Shares of the height, upwards, that lie below a layer's floor and below its ceiling.
   const below = (i: number) => Math.max(0, (i * store.layer_height_m - bottom) / height);
-  const within = (i: number) => Math.min(1, (Math.min((i + 1) * store.layer_height_m, depth) - bottom) / height);
+  const within = (i: number) =>
+    Math.min(1, (Math.min((i + 1) * store.layer_height_m, depth) - bottom) / height);
   let first = 0;
   while (first < store.layers && within(first) - below(first) <= THINNEST) first++;
   let end = first;
