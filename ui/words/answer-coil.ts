@@ -9,20 +9,23 @@ import {
   rowsOf,
   type ShownColumn,
 } from './answers.ts';
-import { counted } from './locale.ts';
+import { fromSim } from './from-sim.ts';
+import { counted, numberText } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 import { systemOf } from './units.ts';
 
 /** `3/4 in plumbing L`: a tube's label, short enough for a table. */
 export function shortTube(label: string): string {
-  return label.replace(/ ?tube(, type)?/, '').replace('plain ', '');
+  const short = label.replace(/ ?tube(, type)?/, '').replace('plain ', '');
+  const [, size, kind] = /^(\S+ (?:in|mm)) (.+)$/.exec(short) ?? [];
+  return kind === undefined ? fromSim(label) : `${size} ${fromSim(kind)}`;
 }
 
 /** `3/4 in plumbing L, 2x60 ft series`, with a star where it takes more than one winding. */
 function coilName(row: RowByKey, say: Say): string {
   const rolls = Number(row.rolls);
   const length = say.number(row.roll_length_m as number, 'length');
-  const join = row.join === null ? '' : ` ${row.join}`;
+  const join = row.join === null ? '' : ` ${fromSim(String(row.join))}`;
   return `${shortTube(String(row.tube))}, ${rolls}x${length} ${say.unit('length')}${join}${Number(row.windings) > 1 ? ' *' : ''}`;
 }
 
@@ -62,7 +65,7 @@ function joined(answer: Answer, say: Say): string[] {
   const [series, parallel] = rowsOf(answer, 'joined');
   if (!series || !parallel) return [];
   const lost = (row: RowByKey) => Number(row.pressure_drop_Pa);
-  const times = Number((lost(series) / lost(parallel)).toPrecision(2));
+  const times = numberText(Number((lost(series) / lost(parallel)).toPrecision(2)));
   const needs = (row: RowByKey) =>
     row.lowest_tank_C === null
       ? 'more than boiling'

@@ -3,6 +3,7 @@ import type { Answer } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, numberColumn, type RowByKey, rowsOf, type ShownColumn } from './answers.ts';
 import { weekdayNames } from './dates.ts';
+import { fromSim } from './from-sim.ts';
 import { inputInUnits } from './input-text.ts';
 import { counted } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
@@ -43,7 +44,8 @@ function reason(answer: Answer, say: Say): string {
   const [first] = rowsOf(answer, 'inputs').filter(({ rank }) => rank === 1);
   if (!fact || !first) return 'No input by itself moves it by as much as can be told.';
   const at = (value: number | string | null) => say.value({ ...fact, value: Number(value) });
-  const what = first.path === WEATHER ? 'the weather of like years' : `${first.input} (${first.path})`;
+  const what =
+    first.path === WEATHER ? 'the weather of like years' : `${fromSim(String(first.input))} (${first.path})`;
   const end = (key: 'low' | 'high') =>
     first.path === WEATHER ? `seed ${first[key]}` : inputText(first, key, say);
   return `What moves the ${headline[answer.headline]} most by itself is ${what}: ${at(first.at_low)} at ${end('low')}, ${at(first.at_high)} at ${end('high')}.`;
@@ -69,15 +71,16 @@ function measuring(answer: Answer, say: Say): string[] {
   if (!fact || !best) return [];
   const { input, path, recipe, how, left } = best;
   const test = recipes[String(recipe)];
-  const what = test ?? `Measuring one value, ${input} (${path}),`;
+  const label = fromSim(String(input));
+  const what = test ?? `Measuring one value, ${label} (${path}),`;
   const share = Number(left);
   if (share > LITTLE_LEFT)
     return [`${what} would narrow it more than any other measurement tried, and hardly at all.`];
   const ends = (from: number | string | null, to: number | string | null) =>
     [from, to].map((value) => say.value({ ...fact, value: Number(value) })).join(' to ');
-  const known = `${test ? `the ${input}` : 'it'} then known to ${inputText(best, 'low', say)} to ${inputText(best, 'high', say)}`;
+  const known = `${test ? `the ${label}` : 'it'} then known to ${inputText(best, 'low', say)} to ${inputText(best, 'high', say)}`;
   return [
-    `${what} would narrow it most, to ${say.quantity(share, 'share', 2)}: with ${known} the same runs give ${ends(best.from, best.to)} in place of ${ends(best.was_from, best.was_to)}, the odd ones at either end left out. ${how}`,
+    `${what} would narrow it most, to ${say.quantity(share, 'share', 2)}: with ${known} the same runs give ${ends(best.from, best.to)} in place of ${ends(best.was_from, best.was_to)}, the odd ones at either end left out. ${fromSim(String(how))}`,
   ];
 }
 

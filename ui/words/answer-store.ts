@@ -2,6 +2,7 @@
 import type { Answer } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn, type ShownColumn } from './answers.ts';
+import { fromSim } from './from-sim.ts';
 import { fixed } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
@@ -98,7 +99,7 @@ export const storeAnswerWords: AnswerWords = {
       title: () => 'Insulation and lid',
       columns: [
         ...insulation,
-        { head: () => ['lid is', ''], cell: ({ lid }) => String(lid), left: true },
+        { head: () => ['lid is', ''], cell: ({ lid }) => fromSim(String(lid)), left: true },
         ...found,
       ],
     },

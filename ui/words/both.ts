@@ -1,7 +1,8 @@
 /** Numbers in US and SI units side by side, for paper: whoever reads it in the shed cannot switch. */
-import { type DimensionKey, formatBoth, formatTape } from '../../sim/index.ts';
+import type { DimensionKey } from '../../sim/index.ts';
 import { type Say, sayIn } from './say.ts';
 import { type Speak, speakIn } from './speak.ts';
+import { bothText, inchesText } from './units.ts';
 
 export interface Both {
   /** `120 °F (48.9 °C)`. */
@@ -21,10 +22,10 @@ export interface Both {
 export function inBothUnits({ plain = false, currency = '$' } = {}): Both {
   return {
     quantity: (value, dimension, digits) =>
-      formatBoth(value, dimension, digits === undefined ? { plain } : { plain, digits }),
-    tape: (value_m) => `${formatTape(value_m)} (${millimetres(value_m)} mm)`,
+      bothText(value, dimension, digits === undefined ? { plain } : { plain, digits }),
+    tape: (value_m) => `${inchesText(value_m)} (${millimetres(value_m)} mm)`,
     tapes: (values_m, by = ' x ') =>
-      `${values_m.map((each) => formatTape(each).replace(' in', '')).join(by)} in (${values_m.map(millimetres).join(by)} mm)`,
+      `${values_m.map((each) => inchesText(each).replace(' in', '')).join(by)} in (${values_m.map(millimetres).join(by)} mm)`,
     say: sayBoth(plain, currency),
     speak: speakBoth(plain),
     plain,

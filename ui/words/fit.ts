@@ -1,5 +1,6 @@
 /** Words of the fit to an owner's log. */
 import type { FilledDefault, FitAnswer, FittedInput } from '../../sim/index.ts';
+import { fromSim } from './from-sim.ts';
 import { fixed } from './locale.ts';
 import type { Say } from './say.ts';
 
@@ -70,7 +71,7 @@ export function fitCautions(
     ]),
     ...inputs.flatMap(({ path, told }) => {
       const measure = filled.find((each) => each.path === path)?.measure;
-      return told || !measure ? [] : [`Not told: ${nameOf(path)}. ${measure}`];
+      return told || !measure ? [] : [`Not told: ${nameOf(path)}. ${fromSim(measure)}`];
     }),
   ];
 }

@@ -1,7 +1,7 @@
 /** Hours of an engine, said as hours however many they are. */
 import type { Banded } from '../../sim/index.ts';
 import type { ShownColumn } from './answers.ts';
-import { fixed } from './locale.ts';
+import { fixed, numberText } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 const HOUR_S = 3600;
@@ -10,7 +10,7 @@ const HOUR_S = 3600;
 export function bandedHours(fact: Banded, say: Say): string {
   const hours = (value_s: number) => value_s / HOUR_S;
   const { value, low, high, numerical } = fact;
-  if (low === high && numerical === 0) return `${Number(hours(value).toPrecision(3))} h`;
+  if (low === high && numerical === 0) return `${numberText(Number(hours(value).toPrecision(3)))} h`;
   const said = (value_s: number) =>
     say.value({
       value: hours(value_s),

@@ -26,6 +26,7 @@ export * from './figures.ts';
 export * from './file-tools.ts';
 export * from './files.ts';
 export * from './fit.ts';
+export * from './from-sim.ts';
 export * from './heat.ts';
 export * from './input-text.ts';
 export * from './ledger.ts';

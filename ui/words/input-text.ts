@@ -1,12 +1,7 @@
 /** What the text of an input means. */
-import {
-  type DimensionKey,
-  type FieldEntry,
-  fieldEntries,
-  formatBoth,
-  parseQuantity,
-} from '../../sim/index.ts';
-import { quantityText, type Units } from './units.ts';
+import { type DimensionKey, type FieldEntry, fieldEntries, parseQuantity } from '../../sim/index.ts';
+import { fromSim } from './from-sim.ts';
+import { bothText, quantityText, type Units } from './units.ts';
 
 let known: Map<string, FieldEntry[]> | null = null;
 
@@ -35,16 +30,17 @@ function quantityAt(path: string, text: string): { value: number; dimension: Dim
 /** `50 ft (15.2 m)` for a quantity's text at a path or its pattern; null for what is none. */
 export function inputMeaning(path: string, text: string, plain: boolean): string | null {
   const found = quantityAt(path, text);
-  return found && formatBoth(found.value, found.dimension, { plain });
+  return found && bothText(found.value, found.dimension, { plain });
 }
 
 /** A quantity's text in the reader's units, as `38 °C` for `100 F`; what is none stays as it is. */
 export function inputInUnits(path: string, text: string, units: Units): string {
   const found = quantityAt(path, text);
-  return found ? quantityText(found.value, found.dimension, units) : text;
+  return found ? quantityText(found.value, found.dimension, units) : fromSim(text);
 }
 
 /** What an input is called; its path where nothing says. */
 export function inputName(path: string): string {
-  return entriesAt(path.replace(/\[\d+\]/g, '[]'))[0]?.field.label ?? path;
+  const label = entriesAt(path.replace(/\[\d+\]/g, '[]'))[0]?.field.label;
+  return label === undefined ? path : fromSim(label);
 }

@@ -12,7 +12,7 @@ export function formFor(count: number, forms: Forms): string {
 
 /** `1 shower`, `3 showers`. */
 export function counted(many: number, one: string, more = `${one}s`): string {
-  return `${many} ${formFor(many, { one, other: more })}`;
+  return `${numberText(many)} ${formFor(many, { one, other: more })}`;
 }
 
 /** Numbers as they stand in running text, `1,234.5`. */
@@ -35,4 +35,30 @@ export function fixed(value: number, decimals: number): string {
     fixedFormats.set(decimals, format);
   }
   return format.format(value);
+}
+
+const decimalSign = new Intl.NumberFormat(locale)
+  .formatToParts(1.5)
+  .find(({ type }) => type === 'decimal')?.value;
+const hasPoint = decimalSign === undefined || decimalSign === '.';
+
+/** A text with numbers as files have them, as this language writes them; what is in quotes stays the file's. */
+export function withDecimalSign(text: string): string {
+  if (hasPoint) return text;
+  return text.replace(
+    /"[^"]*"|(?<![\w.])(\d+)\.(\d+)(?![\w.]*\.\d)/g,
+    (all, whole?: string, part?: string) => (whole === undefined ? all : `${whole}${decimalSign}${part}`),
+  );
+}
+
+/** A number with the digits it has. */
+export function numberText(value: number): string {
+  return withDecimalSign(String(value));
+}
+
+/** A text that was typed in this language, with its numbers as files have them. */
+export function withPoint(text: string): string {
+  return hasPoint
+    ? text
+    : text.replaceAll(decimalSign, (sign, at: number) => (/\d/.test(text[at + 1] ?? '') ? '.' : sign));
 }

@@ -7,6 +7,7 @@ import {
   type Scenario,
   type SectionFacts,
 } from '../../sim/index.ts';
+import { fromSim } from './from-sim.ts';
 import { counted } from './locale.ts';
 import { machineFacts } from './section.ts';
 import { coilLine, storeLine, waterLine } from './section-legend.ts';
@@ -124,7 +125,7 @@ type SayText = Record<
 function sayIn(units: Units): SayText {
   const as = (dimension: DimensionKey) => (text: string) => {
     const read = parseQuantity(text, dimension);
-    return read.ok ? quantityText(read.value, dimension, units) : text;
+    return read.ok ? quantityText(read.value, dimension, units) : fromSim(text);
   };
   return {
     length: as('length'),
@@ -189,7 +190,7 @@ function backupText(facts: SectionFacts | null, max_heat: string, units: Units):
   const backup = facts?.backup;
   if (!backup) return max_heat;
   const heat = quantityText(backup.max_heat_W, 'power', units);
-  return `${backup.fuel.name}, up to ${heat}, heats to ${quantityText(backup.set_C, 'temperature', units)}`;
+  return `${fromSim(backup.fuel.name)}, up to ${heat}, heats to ${quantityText(backup.set_C, 'temperature', units)}`;
 }
 
 /** What a design runs on, as the file says it. */
@@ -199,9 +200,13 @@ function around({ site, weather, run, prices }: Scenario, say: SayText): ListedP
     {
       path: 'site',
       name: null,
-      facts: listed([site.latitude, site.longitude, site.altitude && say.length(site.altitude)]),
+      facts: listed([
+        fromSim(site.latitude),
+        site.longitude && fromSim(site.longitude),
+        site.altitude && say.length(site.altitude),
+      ]),
     },
-    { path: 'weather', name: null, facts: weather?.kind ?? 'by latitude' },
+    { path: 'weather', name: null, facts: fromSim(weather?.kind ?? 'by latitude') },
     { path: 'run', name: null, facts: listed([run?.from && `from ${run.from}`, days]) },
     { path: 'prices', name: null, facts: prices ? '' : 'invented, until you type your own' },
   ];

@@ -5,14 +5,14 @@ import {
   type DimensionKey,
   type EntryField,
   formatQuantity,
-  formatTape,
   type Grade,
   type NamedTube,
   readEntry,
 } from '../../sim/index.ts';
 import { dateWords, monthNames, weekdayNames } from './dates.ts';
-import { counted } from './locale.ts';
-import { quantityText, systemOf, type Units } from './units.ts';
+import { fromSim } from './from-sim.ts';
+import { counted, numberText } from './locale.ts';
+import { inchesText, quantityText, systemOf, type Units } from './units.ts';
 
 export const cardWords = {
   assumed: 'assumed',
@@ -113,7 +113,9 @@ export function sentenceCase(text: string): string {
 
 /** What an item of a list is called: a month where there are twelve, else its number. */
 export function itemLabel(label: string, index: number, count: readonly [number, number]): string {
-  return count[0] === 12 && count[1] === 12 ? monthNames[index] : `${sentenceCase(label)} ${index + 1}`;
+  return count[0] === 12 && count[1] === 12
+    ? monthNames[index]
+    : `${sentenceCase(fromSim(label))} ${index + 1}`;
 }
 
 /** What a typed text was understood as, in both systems; null where it says no more than was typed. */
@@ -153,24 +155,27 @@ function asRead(value_SI: number, dimension: DimensionKey, system: 'US' | 'SI'):
   const marks = value_SI / tape_m;
   const onMark = Math.abs(marks - Math.round(marks)) < 1e-6 && value_SI > 0 && value_SI < yard_m;
   return dimension === 'length' && system === 'US' && onMark
-    ? formatTape(value_SI)
-    : formatQuantity(value_SI, dimension, system);
+    ? inchesText(value_SI)
+    : fromSim(formatQuantity(value_SI, dimension, system));
 }
 
 /** `3/8 in refrigeration tube = 3/8 in (9.5 mm) outside, 0.311 in (7.9 mm) inside`. */
 export function tubeText({ label, outside_m, inside_m }: NamedTube, units: Units): string {
   const [outside, inside] = [outside_m, inside_m].map((each) => {
-    const [inches, millimetres] = [asRead(each, 'length', 'US'), `${Math.round(each * 1e4) / 10} mm`];
+    const [inches, millimetres] = [
+      asRead(each, 'length', 'US'),
+      `${numberText(Math.round(each * 1e4) / 10)} mm`,
+    ];
     return systemOf(units, 'length') === 'US' ? `${inches} (${millimetres})` : `${millimetres} (${inches})`;
   });
-  return `${label} = ${outside} outside, ${inside} inside`;
+  return `${fromSim(label)} = ${outside} outside, ${inside} inside`;
 }
 
 /** Where an assumption comes from and how far it can be trusted. */
 export function sourceText({ how, source, grade }: Assumed): string {
-  const rule = how === null || how === source ? '' : `${sentenceCase(how)}. `;
+  const rule = how === null || how === source ? '' : `${sentenceCase(fromSim(how))}. `;
   const mark = grade === 'invented' ? gradeWords.invented : `grade ${grade}, ${gradeWords[grade]}`;
-  return `${rule}Source: ${source} (${mark}).`;
+  return `${rule}Source: ${fromSim(source)} (${mark}).`;
 }
 
 /** The ends between which one would still believe the value. */
@@ -183,5 +188,5 @@ function endText(field: EntryField, end: string, units: Units): string {
   const read = readEntry(field, end);
   return field.kind === 'quantity' && read.ok && typeof read.value.means === 'number'
     ? quantityText(read.value.means, field.dimension, units)
-    : end;
+    : fromSim(end);
 }

@@ -1,6 +1,6 @@
 /** How an answer says its numbers: no finer than its band allows, tables in one unit a column, money as it comes. */
-import { type Banded, type DimensionKey, dimensions, fromSI } from '../../sim/index.ts';
-import { fixed } from './locale.ts';
+import { type Banded, type DimensionKey, dimensions, formatQuantity, fromSI } from '../../sim/index.ts';
+import { fixed, numberText, withPoint } from './locale.ts';
 import { quantityText, systemOf, type Units } from './units.ts';
 
 export interface Say {
@@ -62,7 +62,7 @@ export function sayIn(units: Units, { plain = false, currency = '$' } = {}): Say
     number: (value, dimension, decimals = 0) => {
       if (value === null || !Number.isFinite(value)) return noNumber;
       const shown = inColumn(value, dimension, units);
-      return fixed(shown, decimals);
+      return plain ? withPoint(fixed(shown, decimals)) : fixed(shown, decimals);
     },
   };
 }
@@ -94,7 +94,10 @@ function bandText(fact: Banded, units: Units, plain: boolean, money: Say['money'
   const finest = digits.split('.')[1]?.length ?? 0;
   const allowed = width > 0 ? -Math.floor(Math.log10(LAST_DIGIT * width)) : finest;
   const decimals = Math.min(finest, allowed);
-  const [at, from, to] = [value, low, high].map((each) => rounded(inUnit(each), decimals));
+  const [at, from, to] = [value, low, high].map((each) => {
+    const text = rounded(inUnit(each), decimals);
+    return plain ? withPoint(text) : text;
+  });
   const shown = plain ? symbol : printedSymbol(value, dimension, units);
   const space = shown === '' ? '' : ' ';
   return withBand && from !== to
@@ -104,7 +107,7 @@ function bandText(fact: Banded, units: Units, plain: boolean, money: Say['money'
 
 /** The unit as a screen shows it, `°F` for `F`. */
 function printedSymbol(value: number, dimension: DimensionKey, units: Units): string {
-  return /^-?[\d.]+\s*(.*)$/.exec(quantityText(value, dimension, units))?.[1] ?? '';
+  return /^-?[\d.]+\s*(.*)$/.exec(formatQuantity(value, dimension, systemOf(units, dimension)))?.[1] ?? '';
 }
 
 /** To a number of decimals; fewer than none round to tens and hundreds. */
@@ -117,6 +120,6 @@ function rounded(value: number, decimals: number): string {
 /** Two digits, since prices are no better; whole units from ten on. */
 function moneyText(amount: number, currency: string): string {
   const rounded = Number(amount.toPrecision(2));
-  const text = Math.abs(rounded) >= 10 ? fixed(rounded, 0) : String(rounded);
+  const text = Math.abs(rounded) >= 10 ? fixed(rounded, 0) : numberText(rounded);
   return /^\p{L}/u.test(currency) ? `${text} ${currency}` : `${currency}${text}`;
 }

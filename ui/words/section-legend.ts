@@ -7,7 +7,8 @@ import {
   windingTurns,
   woundTop,
 } from '../../sim/index.ts';
-import { formFor } from './locale.ts';
+import { fromSim } from './from-sim.ts';
+import { counted, formFor } from './locale.ts';
 import { coilLetter, misfitFix, misfitText, tapeText } from './section.ts';
 import { quantityText, type Units } from './units.ts';
 
@@ -35,13 +36,15 @@ export function storeLine({ shape, wall, liner }: Store, units: Units): string {
       : shape.kind === 'upright cylinder'
         ? `${tape(shape.diameter_m)} across, ${tape(shape.height_m)} high inside`
         : `lying, ${tape(shape.diameter_m)} across, ${tape(shape.length_m)} long inside, drawn across its end`;
-  const lined = liner ? `, ${liner.material} liner` : '';
-  return `${inside}; ${tape(wall.thickness_m)} ${wall.material}${lined}`;
+  const lined = liner ? `, ${fromSim(liner.material)} liner` : '';
+  return `${inside}; ${tape(wall.thickness_m)} ${fromSim(wall.material)}${lined}`;
 }
 
 function sheetsLine(sheets: Store['insulation']['sides'], units: Units): string {
   if (sheets.length === 0) return 'bare';
-  const all = sheets.map(({ material, thickness_m }) => `${tapeText(thickness_m, units)} of ${material}`);
+  const all = sheets.map(
+    ({ material, thickness_m }) => `${tapeText(thickness_m, units)} of ${fromSim(material)}`,
+  );
   const resistance = sheets.reduce((sum, sheet) => sum + sheet.resistance_m2K_W, 0);
   return `${all.join(', ')}: ${quantityText(resistance, 'resistance', units, { digits: 2 })}`;
 }
@@ -49,13 +52,13 @@ function sheetsLine(sheets: Store['insulation']['sides'], units: Units): string 
 export function coilLine(coil: SketchedCoil, units: Units): string {
   const tape = (value_m: number) => tapeText(value_m, units);
   const roll = quantityText(coil.roll_length_m, 'length', units);
-  const rolls = coil.rolls === 1 ? roll : `${coil.rolls} × ${roll} in ${coil.join}`;
+  const rolls = coil.rolls > 1 ? `${coil.rolls} × ${roll} in ${fromSim(coil.join)}` : roll;
   const turns = Math.round(windingTurns(coil) * coil.side_by_side * 10) / 10;
-  const wound = coil.side_by_side === 1 ? '' : `, in ${coil.side_by_side} windings`;
+  const wound = coil.side_by_side > 1 ? `, in ${counted(coil.side_by_side, 'winding')}` : '';
   return [
-    `${rolls} of ${coil.tube.label}`,
-    `${turns} turns ${tape(coil.pitch_m)} apart, ${tape(coil.coil_diameter_m)} across${wound}`,
-    `from ${tape(coil.bottom_m)} to ${tape(woundTop(coil))} up, in at the ${coil.fed_from}`,
+    `${rolls} of ${fromSim(coil.tube.label)}`,
+    `${counted(turns, 'turn')} ${tape(coil.pitch_m)} apart, ${tape(coil.coil_diameter_m)} across${wound}`,
+    `from ${tape(coil.bottom_m)} to ${tape(woundTop(coil))} up, in at the ${fromSim(coil.fed_from)}`,
   ].join('; ');
 }
 
@@ -99,7 +102,7 @@ export function storeLines({ store }: SectionFacts, layer_C: ArrayLike<number>, 
   const lying = store.shape.kind === 'lying cylinder';
   const insulation = faces.flatMap(([face, title]) => {
     if (lying && face === 'bottom') return [];
-    const lid = face === 'lid' && store.lid !== 'closed' ? `${store.lid}; ` : '';
+    const lid = face === 'lid' && store.lid !== 'closed' ? `${fromSim(store.lid)}; ` : '';
     if (face === 'lid' && store.lid === 'open') return [{ mark: '', title, text: 'none: the store is open' }];
     return [{ mark: '', title, text: lid + sheetsLine(store.insulation[face], units) }];
   });

@@ -1,8 +1,9 @@
 /** Words of the scaled drawing and of the list of parts. */
 import type { Face, Grip, Misfit, SectionFacts, SketchedCoil } from '../../sim/index.ts';
-import { formatTape, misfitOf, waterVolume, woundTop } from '../../sim/index.ts';
+import { misfitOf, waterVolume, woundTop } from '../../sim/index.ts';
+import { fromSim } from './from-sim.ts';
 import { counted } from './locale.ts';
-import { quantityText, systemOf, type Units } from './units.ts';
+import { inchesText, quantityText, systemOf, type Units } from './units.ts';
 
 export const sectionWords = {
   title: 'Section',
@@ -36,7 +37,7 @@ export const sectionWords = {
 
 /** A length off a tape, or in whole millimetres. */
 export function tapeText(value_m: number, units: Units): string {
-  return systemOf(units, 'length') === 'US' ? formatTape(value_m) : `${Math.round(value_m * 1000)} mm`;
+  return systemOf(units, 'length') === 'US' ? inchesText(value_m) : `${Math.round(value_m * 1000)} mm`;
 }
 
 /** Letters that tell coils apart in drawing and words. */
@@ -106,7 +107,7 @@ function sheetText(
   const found = store.insulation[face][sheet];
   if (!found) return 'bare';
   const resistance = quantityText(found.resistance_m2K_W, 'resistance', units, { digits: 2 });
-  return `${tapeText(found.thickness_m, units)} of ${found.material}, ${resistance}`;
+  return `${tapeText(found.thickness_m, units)} of ${fromSim(found.material)}, ${resistance}`;
 }
 
 const misfitWhy: Record<Misfit, string> = {
@@ -164,7 +165,9 @@ export function machineFacts(
   const { engine, collector, taps, supply } = facts;
   const parts: string[] = [];
   if (user === 'engine' && engine) {
-    parts.push(`${quantityText(engine.rated_output_W, 'electric_power', units)} ${engine.fuel.name}`);
+    parts.push(
+      `${quantityText(engine.rated_output_W, 'electric_power', units)} ${fromSim(engine.fuel.name)}`,
+    );
     if (!brief) parts.push(`${quantityText(engine.thermostat_open_C, 'temperature', units)} thermostat`);
   }
   if (user === 'collector' && collector) {

@@ -2,7 +2,8 @@
 import type { CoilSheet } from '../../sim/index.ts';
 import { shortTube } from './answer-coil.ts';
 import type { Both } from './both.ts';
-import { fixed, numberFormat } from './locale.ts';
+import { fromSim } from './from-sim.ts';
+import { counted, fixed, numberFormat, numberText } from './locale.ts';
 import { coilLetter } from './section.ts';
 import { type SheetBlock, sheetWords } from './sheet.ts';
 
@@ -18,7 +19,7 @@ function coilTitle({ name, user }: CoilSheet, index: number): string {
 }
 
 /** Turns to the nearest tenth. */
-const tenth = (turns: number) => String(Math.round(turns * 10) / 10);
+const tenth = (turns: number) => numberText(Math.round(turns * 10) / 10);
 
 /** From so many coils on, columns are too narrow for two measures each. */
 const MANY = 5;
@@ -85,7 +86,7 @@ function briefRows(both: Both): Row[] {
     ['Piped to', ({ user }) => user ?? 'nobody'],
     ['Tube', ({ tube }) => shortTube(tube.label)],
     ['Rolls', (coil) => rollsText(coil, both)],
-    ['Turns', ({ turns, windings }) => `${tenth(turns)}${windings === 1 ? '' : ` in each of ${windings}`}`],
+    ['Turns', ({ turns, windings }) => `${tenth(turns)}${windings > 1 ? ` in each of ${windings}` : ''}`],
     ['Form, outside', ({ form_m: [a, b] }) => (b - a < 1e-6 ? both.tape(a) : both.tapes([a, b], ' to '))],
     ['Turn to turn', ({ pitch_m }) => both.tape(pitch_m)],
     ['First turn, lower edge', ({ bottom_m }) => both.tape(bottom_m)],
@@ -99,7 +100,7 @@ function briefRows(both: Both): Row[] {
 
 function rollsText({ rolls, roll_length_m, join }: CoilSheet, both: Both): string {
   const length = both.quantity(roll_length_m, 'length');
-  return rolls === 1 ? `1 of ${length}` : `${rolls} of ${length}, in ${join}`;
+  return rolls > 1 ? `${rolls} of ${length}, in ${fromSim(join)}` : `1 of ${length}`;
 }
 
 function endOf({ enters_at }: CoilSheet, into: boolean): 'lower' | 'upper' {
@@ -118,7 +119,7 @@ function diametersText({ outside_diameter_m, inside_diameter_m }: CoilSheet['tub
 
 function turnsText(coil: CoilSheet): string {
   const { turns, windings } = coil;
-  const each = windings === 1 ? '' : ` in each of ${windings} windings`;
+  const each = windings > 1 ? ` in each of ${counted(windings, 'winding')}` : '';
   return `${tenth(turns)}${each}; ${tenth(Math.max(0, turns - lostTurns(coil)))} less the ends`;
 }
 

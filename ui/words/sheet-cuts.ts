@@ -9,6 +9,7 @@ import {
 } from '../../sim/index.ts';
 import { shortTube } from './answer-coil.ts';
 import type { Both } from './both.ts';
+import { fromSim } from './from-sim.ts';
 import { counted, fixed } from './locale.ts';
 import { type SheetBlock, sheetWords } from './sheet.ts';
 
@@ -60,7 +61,7 @@ export function panelsBlock({ panels }: BuildSheet, both: Both): SheetBlock {
     });
     const area = both.quantity(buy_m2, 'area');
     return [
-      `${both.tape(thickness_m)} ${material}`,
+      `${both.tape(thickness_m)} ${fromSim(material)}`,
       boards === null ? area : `${counted(boards, 'board')}, ${area}`,
       `${pieces.join('; ')}: ${both.quantity(area_m2, 'area')}`,
     ];

@@ -2,6 +2,7 @@
 import { type Answer, byInfluence, type FilledDefault, givenInputs, type Scenario } from '../../sim/index.ts';
 import type { Both } from './both.ts';
 import { fitInputName } from './fit.ts';
+import { fromSim } from './from-sim.ts';
 import { inputMeaning, inputName } from './input-text.ts';
 import { counted } from './locale.ts';
 import type { SheetBlock } from './sheet.ts';
@@ -26,7 +27,8 @@ function ownerOf(path: string, { coils = [] }: Scenario): string {
   return path.split(/[.[]/, 1)[0];
 }
 
-const text = (path: string, value: string, both: Both) => inputMeaning(path, value, both.plain) ?? value;
+const text = (path: string, value: string, both: Both) =>
+  inputMeaning(path, value, both.plain) ?? fromSim(value);
 
 /** Measured values as measured, doubtful ones as doubtful; null where the file has neither. */
 export function givenBlock(
@@ -71,7 +73,7 @@ export function assumptionLines(
     const [one, ...others] = new Set(owners);
     const whose = [one, ...others.map((each) => each.replace(/^coil /, ''))].join(', ');
     return {
-      line: `${whose}: ${label} ${text(path, value, both)}${ends} (${grade}: ${source})`,
+      line: `${whose}: ${fromSim(label)} ${text(path, value, both)}${ends} (${grade}: ${fromSim(source)})`,
       count: owners.length,
     };
   });

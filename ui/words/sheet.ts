@@ -1,7 +1,9 @@
 /** Words of the build sheet: its measures, in both systems, as blocks that page, paper and terminal lay out. */
-import { type BuildSheet, formatTape, type SectionFacts } from '../../sim/index.ts';
+import type { BuildSheet, SectionFacts } from '../../sim/index.ts';
 import type { Both } from './both.ts';
+import { fromSim } from './from-sim.ts';
 import { fixed } from './locale.ts';
+import { inchesText } from './units.ts';
 
 /** A piece of the sheet: sentences, or a table whose first column says what a row is. */
 export interface SheetBlock {
@@ -68,7 +70,7 @@ export function storeBlock({ store: own }: BuildSheet, { store }: SectionFacts, 
     insulation[face].length === 0
       ? 'bare'
       : insulation[face]
-          .map(({ material, thickness_m }) => `${both.tape(thickness_m)} ${material}`)
+          .map(({ material, thickness_m }) => `${both.tape(thickness_m)} ${fromSim(material)}`)
           .join(', ');
   const { liner } = own;
   return {
@@ -78,16 +80,16 @@ export function storeBlock({ store: own }: BuildSheet, { store }: SectionFacts, 
       `Inside ${insideText(own.shape, both)}.`,
       `Water line ${both.tape(own.water_depth_m)} up, ${both.tape(own.freeboard_m)} under the rim.`,
       `Outside ${outsideText(own, both)}.`,
-      `Wall ${both.tape(wall.thickness_m)} ${wall.material}${
+      `Wall ${both.tape(wall.thickness_m)} ${fromSim(wall.material)}${
         liner
-          ? `; liner ${liner.material}, one piece of ${both.tapes([liner.length_m, liner.width_m])}, folded, 6 in (152 mm) over each rim`
+          ? `; liner ${fromSim(liner.material)}, one piece of ${both.tapes([liner.length_m, liner.width_m])}, folded, 6 in (152 mm) over each rim`
           : store.liner
-            ? `; liner ${store.liner.material}`
+            ? `; liner ${fromSim(store.liner.material)}`
             : ''
       }.`,
       `Insulation from the water outwards: sides ${sheets('sides')}; ${
         own.shape.kind === 'lying cylinder' ? '' : `bottom ${sheets('bottom')}; `
-      }lid (${lid}) ${lid === 'open' ? 'none' : sheets('lid')}.`,
+      }lid (${fromSim(lid)}) ${lid === 'open' ? 'none' : sheets('lid')}.`,
     ],
   };
 }
@@ -133,7 +135,7 @@ export function dimensionText(value_m: number): string {
 
 /** The same in its two halves. */
 export function dimensionPair(value_m: number): [us: string, si: string] {
-  return [formatTape(value_m), `${Math.round(value_m * 1000)} mm`];
+  return [inchesText(value_m), `${Math.round(value_m * 1000)} mm`];
 }
 
 /** Words inside the drawing. */

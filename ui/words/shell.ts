@@ -21,7 +21,7 @@ export const shellWords = {
   unitNames: { US: 'US: °F, Btu', SI: 'SI: °C, kWh', mixed: 'Mixed: °F, kWh' },
   /** What results are of: "Larch Hollow: Sat Jan 9 to Fri Jan 15, 7 days. 122 values were left to defaults." */
   shown: (name: string, first: string, last: string, days: number, defaults: number) =>
-    `${name}: ${days === 1 ? first : `${first} to ${last}`}, ${counted(days, 'day')}.${
+    `${name}: ${days > 1 ? `${first} to ${last}` : first}, ${counted(days, 'day')}.${
       defaults === 0 ? '' : ` ${counted(defaults, 'value was', 'values were')} left to defaults.`
     }`,
   running: 'Running',

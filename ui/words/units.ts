@@ -1,5 +1,12 @@
 /** Numbers in the reader's units: one system throughout, or the mix that many sheds speak. */
-import { type DimensionKey, formatQuantity, type UnitSystem } from '../../sim/index.ts';
+import {
+  type DimensionKey,
+  formatBoth,
+  formatQuantity,
+  formatTape,
+  type UnitSystem,
+} from '../../sim/index.ts';
+import { fromSim } from './from-sim.ts';
 
 /** `mixed`: tape, jugs and thermometers in US units, heat in kilowatts as batteries and generators have it. */
 export type Units = UnitSystem | 'mixed';
@@ -12,14 +19,34 @@ export function systemOf(units: Units, dimension: DimensionKey): UnitSystem {
   return heatDimensions.has(dimension) ? 'SI' : 'US';
 }
 
-/** A value in SI (temperatures in degrees Celsius) as text with its unit. `plain` keeps the unit to ASCII. */
+interface Writing {
+  digits?: number;
+  /** As a file has it: ASCII, with a decimal point. */
+  plain?: boolean;
+}
+
+/** A value in SI (temperatures in degrees Celsius) as text with its unit. */
 export function quantityText(
   value_SI: number,
   dimension: DimensionKey,
   units: Units,
-  options: { digits?: number; plain?: boolean } = {},
+  options: Writing = {},
 ): string {
-  return formatQuantity(value_SI, dimension, systemOf(units, dimension), options);
+  return shown(formatQuantity(value_SI, dimension, systemOf(units, dimension), options), options);
+}
+
+/** In US units with SI in brackets, as in `120 °F (48.9 °C)`; once where both are the same. */
+export function bothText(value_SI: number, dimension: DimensionKey, options: Writing = {}): string {
+  return shown(formatBoth(value_SI, dimension, options), options);
+}
+
+/** A length as a tape shows it: `24 3/8 in`. */
+export function inchesText(value_m: number): string {
+  return fromSim(formatTape(value_m));
+}
+
+function shown(text: string, { plain = false }: Writing): string {
+  return plain ? text : fromSim(text);
 }
 
 /** Heat flow in both of its units, the reader's own first: `3.1 kW (10.6 kBtu/h)`. */
@@ -35,5 +62,8 @@ export function bothEnergies(value_J: number, units: Units): string {
 function both(value_SI: number, dimension: DimensionKey, units: Units): string {
   const own = systemOf(units, dimension);
   const other = own === 'SI' ? 'US' : 'SI';
-  return `${formatQuantity(value_SI, dimension, own)} (${formatQuantity(value_SI, dimension, other)})`;
+  const [first, second] = ([own, other] as const).map((system) =>
+    fromSim(formatQuantity(value_SI, dimension, system)),
+  );
+  return `${first} (${second})`;
 }

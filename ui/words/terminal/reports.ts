@@ -1,4 +1,5 @@
 /** Words of the terminal's reports that stand nowhere else. */
+import { fromSim } from '../from-sim.ts';
 import { counted } from '../locale.ts';
 
 export const reportWords = {
@@ -6,13 +7,13 @@ export const reportWords = {
   workingBands: 'Working out the bands',
   sweep: (done: number, of: number, left: string) => `${done} of ${of}, about ${left} left`,
   days: (days: number, from: string) => `${counted(days, 'day')} from ${from}`,
-  store: (kind: string, depth: string) => `${kind} with water ${depth} deep`,
+  store: (kind: string, depth: string) => `${fromSim(kind)} with water ${depth} deep`,
   noEngine: 'no engine',
   noCollector: 'no collector',
   mind: 'Mind',
   happened: 'What happened',
-  often: (times: number) => (times === 1 ? 'once' : `${times} times`),
-  note: (path: string, text: string) => `Note - ${path}: ${text}.`,
+  often: (times: number) => (times > 1 ? counted(times, 'time') : 'once'),
+  note: (path: string, text: string) => `Note - ${path}: ${fromSim(text)}.`,
   assumptions: (filled: number, doubtful: number, file: string) =>
     `${counted(filled, 'assumption was', 'assumptions were')} filled in, ${doubtful} of them doubtful. List them: tankful check ${file}`,
   noBands: 'The bands were left out; --bands works them out.',
@@ -20,7 +21,8 @@ export const reportWords = {
     `Bands: ${counted(tried, 'doubtful assumption')} taken to their low and high values one at a time, the deviations added in squares.${
       untried.length > 0 ? ` Not tried: ${untried.join(', ')}.` : ''
     }`,
-  measureFirst: (label: string, path: string, how: string) => `Measure first: ${label} (${path}). ${how}`,
+  measureFirst: (label: string, path: string, how: string) =>
+    `Measure first: ${fromSim(label)} (${path}). ${fromSim(how)}`,
   share: 'share',
   /** A residual too small for decimals. */
   leastResidual: 'less than 0.0001 %',
@@ -36,7 +38,7 @@ export const summaryWords = {
   grades:
     'Grades: A handbook, standard or logged data; B long practice; C an assertion; D common practice; invented, for show.',
   perhaps: (band: string) => `, perhaps ${band}`,
-  measureIt: (how: string) => `Measure it: ${how}`,
+  measureIt: (how: string) => `Measure it: ${fromSim(how)}`,
   values: (count: number) => counted(count, 'value'),
 } as const;
 
@@ -45,7 +47,7 @@ export const answerReportWords = {
   stopped: 'Stopped: what is missing was not computed.',
   levers: (headline: string) => `What would change it most (${headline})`,
   leverEnd: (value: string, at: string) => `${value} at ${at}`,
-  measureFirst: (how: string) => `Measure first: ${how}`,
+  measureFirst: (how: string) => `Measure first: ${fromSim(how)}`,
 } as const;
 
 export const rangeReportWords = {

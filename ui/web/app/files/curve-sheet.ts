@@ -8,6 +8,7 @@ import {
   inputInUnits,
   sayIn,
   type Units,
+  withPoint,
 } from '../../../words/index.ts';
 import type { AnswerCurve } from '../answer-curve.ts';
 import { dimensionOf } from '../figure-text.ts';
@@ -32,7 +33,7 @@ export function rangeSheet({ axes: [axis], figures, points }: RangeAnswer, units
       chartWords.problem,
     ],
     rows: points.map(({ values, figures: found, problem }) => [
-      inputInUnits(axis.path, String(values[0]), units),
+      withPoint(inputInUnits(axis.path, String(values[0]), units)),
       ...figures.map((key) => {
         const value = found?.[key] ?? null;
         return value === null ? null : inColumn(value, dimensionOf(key), units);
