@@ -86,6 +86,23 @@ const strict = { durability: 'strict' } as const;
 const allOf = (design: string) =>
   IDBKeyRange.bound([design, Number.NEGATIVE_INFINITY], [design, Number.POSITIVE_INFINITY]);
 
+/** A database that has neither opened nor failed by then counts as refused [ms]. */
+const patience_ms = 5_000;
+
+/** What opens too late is shut again: whoever asked has been told that nothing is kept, and may ask anew. */
+function inTime(opening: Promise<IDBPDatabase<Schema>>): Promise<IDBPDatabase<Schema>> {
+  return new Promise((resolve, reject) => {
+    let late = false;
+    const timer = setTimeout(() => {
+      late = true;
+      reject(
+        new Error(`shelf - expected a database within ${patience_ms} ms - got none - open the page anew`),
+      );
+    }, patience_ms);
+    opening.then((db) => (late ? db.close() : resolve(db)), reject).finally(() => clearTimeout(timer));
+  });
+}
+
 export function openShelf(): ShelfDb {
   let opened: Promise<IDBPDatabase<Schema>> | null = null;
 
@@ -94,20 +111,22 @@ export function openShelf(): ShelfDb {
     const forget = () => {
       opened = null;
     };
-    opened ??= openDB<Schema>(name, 1, {
-      upgrade(db) {
-        db.createObjectStore('designs', { keyPath: 'id' });
-        db.createObjectStore('log', { keyPath: ['design', 'n'] });
-        db.createObjectStore('files');
-        db.createObjectStore('points', { keyPath: ['design', 'made_ms'] });
-        db.createObjectStore('page');
-      },
-      blocking(_, __, event) {
-        (event.target as IDBDatabase).close();
-        forget();
-      },
-      terminated: forget,
-    });
+    opened ??= inTime(
+      openDB<Schema>(name, 1, {
+        upgrade(db) {
+          db.createObjectStore('designs', { keyPath: 'id' });
+          db.createObjectStore('log', { keyPath: ['design', 'n'] });
+          db.createObjectStore('files');
+          db.createObjectStore('points', { keyPath: ['design', 'made_ms'] });
+          db.createObjectStore('page');
+        },
+        blocking(_, __, event) {
+          (event.target as IDBDatabase).close();
+          forget();
+        },
+        terminated: forget,
+      }),
+    );
     opened.catch(forget);
     return opened;
   }

@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { deleteDB, openDB } from 'idb';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Scenario } from '../../../../../sim/index.ts';
 import { nothingDone, recorded } from '../../../../../ui/web/app/shelf/history.ts';
 import {
@@ -156,6 +157,23 @@ describe('the shelf', () => {
     await db.setLast({ example: 'boat' });
     await db.setLast({ design: 'a' });
     expect(await openShelf().last()).toEqual({ design: 'a' });
+  });
+
+  it('counts as refused when it has neither opened nor failed for five seconds, and opens once it can', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    try {
+      // Another tab holds it while it is being deleted: whoever opens it waits.
+      const held = await openDB('tankful', 1);
+      const gone = deleteDB('tankful');
+      const refused = expect(db.list()).rejects.toThrow(/within 5000 ms/);
+      await vi.advanceTimersByTimeAsync(5_000);
+      await refused;
+      held.close();
+      await gone;
+      expect(await db.list()).toEqual([]);
+    } finally {
+      vi.useRealTimers();
+    }
   });
 
   it('can be opened again after the browser refused it once', async () => {
