@@ -9,6 +9,8 @@ import ts from 'typescript';
 const parts = new Set(['expected', 'got', 'fix', 'complaint']);
 const errors = /^(RangeError|IntegrationError)$/;
 const houseForm = /^(.+?) - expected (.+?) - got (.+?) - (.+)$/s;
+/** The same in source, for people: what ends in "report this" is for whoever mends the program. */
+const houseText = / - expected .*(?<!report this)`$/s;
 const hole = '{}';
 /** Choices inside one text that are worth writing out. */
 const mostForms = 12;
@@ -63,7 +65,7 @@ class Finder {
     this.#seen.add(expression);
     for (const form of this.#formsOf(expression)) {
       const house = houseForm.exec(form);
-      if (house?.[4] === 'report this') continue;
+      if (house?.[4] === 'report this' || form.endsWith(' - ')) continue;
       for (const text of house?.slice(1) ?? form.split('\n')) this.#add(text);
     }
   }
@@ -71,8 +73,9 @@ class Finder {
   /** @param {string} text */
   #add(text) {
     const own = text.replaceAll(hole, '');
-    // A path, or signs around a hole, are the same in every language.
-    if (/\p{L}{2}/u.test(own) && !/^[\w[\]]+\.[\w.[\]{}]*$/.test(text)) this.#found.add(text);
+    // A path, a unit of one letter and signs around a hole are the same in every language.
+    if (/\p{L}{2}|\ba\b/u.test(own) && !/^[\w[\]]+\.[\w.[\]{}]*$/.test(text))
+      this.#found.add(text.replace(/(\{\})+/g, hole));
   }
 
   /** What an expression may say; a hole where that is not known here. @param {ts.Expression} node @returns {string[]} */
@@ -85,13 +88,16 @@ class Finder {
     if (ts.isBinaryExpression(node)) {
       const { kind } = node.operatorToken;
       const [left, right] = [this.#formsOf(node.left), this.#formsOf(node.right)];
-      if (kind === ts.SyntaxKind.PlusToken) return left.flatMap((a) => right.map((b) => a + b));
+      if (kind === ts.SyntaxKind.PlusToken && this.#isText(node))
+        return left.flatMap((a) => right.map((b) => a + b));
       const either = kind === ts.SyntaxKind.QuestionQuestionToken || kind === ts.SyntaxKind.BarBarToken;
       return either ? [...left, ...right] : [hole];
     }
     if (ts.isTemplateExpression(node)) return this.#formsOfTemplate(node);
     if (ts.isIdentifier(node)) return this.#formsOfName(node);
     if (ts.isCallExpression(node)) return this.#formsOfCall(node);
+    if (ts.isElementAccessExpression(node))
+      return this.#formsOfTable(node.expression) ?? this.#formsOfType(node);
     return this.#formsOfType(node);
   }
 
@@ -101,10 +107,9 @@ class Finder {
     for (const { expression, literal } of node.templateSpans) {
       const inside = this.#formsOf(expression);
       const quoted = /"$/.test(forms[0]) && literal.text.startsWith('"');
-      const short = inside.every((form) => !form.includes(hole)) && forms.length * inside.length <= mostForms;
-      if (!short && !quoted) for (const form of inside) this.#add(form);
-      const spoken = short && !ts.isCallExpression(expression) ? inside : [hole];
-      if (short && spoken !== inside) for (const form of inside) this.#add(form);
+      const few = forms.length * inside.length <= mostForms;
+      if (!few && !quoted) for (const form of inside) this.#add(form);
+      const spoken = few ? inside : [hole];
       forms = forms.flatMap((before) => spoken.map((form) => before + form + literal.text));
     }
     return forms;
@@ -165,6 +170,26 @@ class Finder {
     return list.elements.flatMap((pair) => (ts.isArrayLiteralExpression(pair) ? [pair.elements[1]] : []));
   }
 
+  /** @param {ts.Expression} node */
+  #isText(node) {
+    return (this.#checker.getTypeAtLocation(node).flags & ts.TypeFlags.StringLike) !== 0;
+  }
+
+  /** The texts of a table or list written out. @param {ts.Expression} table @returns {string[] | null} */
+  #formsOfTable(table) {
+    const declared = ts.isIdentifier(table) ? this.#declaredBy(table) : null;
+    let made = declared && ts.isVariableDeclaration(declared) ? declared.initializer : null;
+    while (made && (ts.isAsExpression(made) || ts.isSatisfiesExpression(made))) made = made.expression;
+    const texts =
+      made && ts.isArrayLiteralExpression(made)
+        ? made.elements
+        : made && ts.isObjectLiteralExpression(made)
+          ? made.properties.flatMap((each) => (ts.isPropertyAssignment(each) ? [each.initializer] : []))
+          : [];
+    const forms = texts.map((text) => (ts.isStringLiteral(text) ? text.text : hole));
+    return forms.length === 0 || forms.includes(hole) ? null : forms;
+  }
+
   /** One of several words, where the type names them. @param {ts.Expression} node @returns {string[]} */
   #formsOfType(node) {
     const type = this.#checker.getTypeAtLocation(node);
@@ -196,6 +221,9 @@ function textsAt(node) {
     return ts.isPropertyAccessExpression(left) && parts.has(left.name.text) ? [right] : [];
   }
   if (ts.isNewExpression(node) && errors.test(node.expression.getText())) return [...(node.arguments ?? [])];
+  // A line in the house's form, wherever it is put together.
+  if (ts.isTemplateExpression(node) && !ts.isBinaryExpression(node.parent))
+    return houseText.test(node.getText()) ? [node] : [];
   if (!ts.isCallExpression(node)) return [];
   const called = node.expression.getText();
   if (/(^|\.)notes\.push$/.test(called)) return [...node.arguments];

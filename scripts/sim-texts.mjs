@@ -39,7 +39,7 @@ export async function simTexts() {
     ...[TUBE_MATERIALS, MATERIALS, FUELS].flatMap((table) => Object.keys(table)),
     ...templatesIn(root),
   ];
-  return [...new Set(texts)].filter((text) => /\p{L}{2}/u.test(text)).sort();
+  return [...new Set(texts)].filter((text) => /\p{L}{2}|\ba\b/u.test(text)).sort();
 }
 
 /**

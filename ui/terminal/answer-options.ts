@@ -7,7 +7,14 @@ import {
   formatQuantity,
   parseQuantity,
 } from '../../sim/index.ts';
-import { type AnswerWords, optionWords, refusalWords, sayIn, type UnitSystem } from '../words/index.ts';
+import {
+  type AnswerWords,
+  optionWords,
+  refusalWords,
+  sayIn,
+  spanText,
+  type UnitSystem,
+} from '../words/index.ts';
 import { answerJson, tableCsv } from './answer-files.ts';
 import { answerText } from './answer-report.ts';
 import { Refusal, refuse } from './refusal.ts';
@@ -53,12 +60,7 @@ export function quantityOption(
   if (!read.ok) throw refuse(flag, read.expected, read.got, read.fix);
   if (read.value >= low && read.value <= high) return read.value;
   const [least, most] = [low, high].map((value) => formatQuantity(value, dimension, 'US'));
-  throw refuse(
-    flag,
-    refusalWords.within(least, most),
-    `"${text}"`,
-    refusalWords.writtenAs(`${flag} "${example}"`),
-  );
+  throw refuse(flag, spanText(least, most), `"${text}"`, refusalWords.writtenAs(`${flag} "${example}"`));
 }
 
 /** An error of an answer speaks in the house's form, a line each problem. */

@@ -4,6 +4,8 @@ import {
   type AnswerWords,
   answerCaution,
   answerReportWords,
+  fileText,
+  fromSim,
   type RowByKey,
   rowsOf,
   type Say,
@@ -87,9 +89,9 @@ function leverLines({ answer, words, filled, say }: AnswerReport, screen: Screen
   const name = words.headline[answer.headline] ?? answer.headline;
   const lines = top.map(({ path, low, high }) => {
     const [from, to] = [low, high].map(({ text, value }) =>
-      answerReportWords.leverEnd(say.value({ ...fact, value }), text),
+      answerReportWords.leverEnd(say.value({ ...fact, value }), fileText(path, text)),
     );
-    return `  ${told.get(path)?.label ?? path}: ${from}, ${to} (${path})`;
+    return `  ${fromSim(told.get(path)?.label ?? path)}: ${from}, ${to} (${path})`;
   });
   const first = told.get(top[0].path)?.measure;
   return [

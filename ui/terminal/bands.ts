@@ -3,6 +3,7 @@
  * at a time; the deviations up and those down are added in squares, as of independent doubts.
  */
 import { type FilledDefault, glossary, type Result, readScenario, simulate } from '../../sim/index.ts';
+import { fromSim, spanText } from '../words/index.ts';
 import type { Loaded } from './load.ts';
 
 type Figures = Result['figures'];
@@ -23,7 +24,7 @@ export interface Band {
 
 /** A band as a file could say it: `0.5 to 1.2`. */
 export function bandWords([low, high]: readonly [string, string]): string {
-  return `${low} to ${high}`;
+  return spanText(fromSim(low), fromSim(high));
 }
 
 /** Deviations smaller than this share of the figure are the integration's, not the doubt's. */

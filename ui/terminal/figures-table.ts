@@ -1,12 +1,15 @@
 /** The figures by group, in both systems, with their bands and the cautions that stand beside them. */
-import { type Caution, formatQuantity, glossary, type Result } from '../../sim/index.ts';
+import { type Caution, glossary, type Result } from '../../sim/index.ts';
 import {
   type FigureGroup,
   type FigureKey,
   figureGroups,
   figureWords,
+  numberText,
+  quantityText,
   sayCaution,
   severityWords,
+  spanText,
   speakIn,
   type UnitSystem,
 } from '../words/index.ts';
@@ -73,7 +76,7 @@ function cells(key: FigureKey, { result, bands, units }: FiguresInput, plain: bo
     `  ${label}`,
     first,
     other === first ? '' : `(${other})`,
-    band ? `${said(band.low, units)} to ${said(band.high, units)}` : '',
+    band ? spanText(said(band.low, units), said(band.high, units)) : '',
   ];
 }
 
@@ -82,8 +85,8 @@ const dimensionOf = new Map(glossary.map(({ key, dimension }) => [key, dimension
 function inUnits(key: FigureKey, value: number, units: UnitSystem, plain: boolean): string {
   const dimension = dimensionOf.get(key);
   return dimension
-    ? formatQuantity(value, dimension, units, { plain })
-    : String(Number(value.toPrecision(4)));
+    ? quantityText(value, dimension, units, { plain })
+    : numberText(Number(value.toPrecision(4)));
 }
 
 /** Stands for the sentence on codes and licensed trades, which the report says once. */

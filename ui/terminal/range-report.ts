@@ -7,8 +7,10 @@ import {
   type RangePoint,
 } from '../../sim/index.ts';
 import {
+  errorText,
   type FigureKey,
   figureWords,
+  fromSim,
   inColumn,
   noNumber,
   rangeReportWords,
@@ -30,7 +32,7 @@ const MOST_PROBLEMS = 3;
 export function rangeText(name: string, answer: RangeAnswer, say: Say, screen: Screen): string {
   const { axes, figures, points, done } = answer;
   const heads = [
-    [...axes.map(({ label }) => label), ...figures.map(labelOf)],
+    [...axes.map(({ label }) => fromSim(label)), ...figures.map(labelOf)],
     [...axes.map(() => ''), ...figures.map((key) => say.unit(dimensionOf(key)))],
   ];
   const rows = points.map((point) => [
@@ -72,7 +74,11 @@ function problemLines(points: readonly RangePoint[], screen: Screen): string[] {
         ...failed
           .slice(0, MOST_PROBLEMS)
           .flatMap(({ values, problem }) =>
-            wrap(harmless(`  ${values.join(', ')}: ${problem?.split('\n', 1)[0]}`), screen.width, '    '),
+            wrap(
+              harmless(`  ${values.join(', ')}: ${errorText(problem?.split('\n', 1)[0] ?? '')}`),
+              screen.width,
+              '    ',
+            ),
           ),
       ];
 }

@@ -1,5 +1,5 @@
 /** How a command stops short: what was wrong, in the house's form, and the exit code. */
-import { refusalWords, type Trouble } from '../words/index.ts';
+import { refusalWords, type Trouble, troubleIn } from '../words/index.ts';
 
 /** `stopped` is what shells give a program that an interrupt ended. */
 export const exitCodes = { fine: 0, runFailed: 1, wrongUse: 2, stopped: 130 } as const;
@@ -27,7 +27,5 @@ export function refuse(where: string, expected: string, got: string, fix: string
 /** An error of the simulation speaks in the house's form already; any other is put into it. */
 export function troubleOf(error: unknown, where: string, fix: string): Trouble {
   const message = error instanceof Error ? error.message : String(error);
-  const parts = /^(.+?) - expected (.+?) - got (.+?) - (.+)$/s.exec(message);
-  if (parts) return { where: parts[1], expected: parts[2], got: parts[3], fix: parts[4] };
-  return { where, expected: refusalWords.finish, got: message, fix };
+  return troubleIn(message) ?? { where, expected: refusalWords.finish, got: message, fix };
 }

@@ -1,6 +1,6 @@
 /** What `tankful check` says of a sound file: every quantity as understood, every default with where it comes from. */
 import type { FilledDefault } from '../../sim/index.ts';
-import { inputMeaning, reportWords, summaryWords } from '../words/index.ts';
+import { fromSim, inputMeaning, reportWords, summaryWords } from '../words/index.ts';
 import { bandWords, doubtful } from './bands.ts';
 import type { Loaded } from './load.ts';
 import { forScreen, paint, type Screen } from './screen.ts';
@@ -37,8 +37,8 @@ function filledLines(
   { path, label, value, source, grade, band, measure }: FilledDefault,
   screen: Screen,
 ): string[] {
-  const head = `  ${path}: ${value}${band ? summaryWords.perhaps(bandWords(band)) : ''} (${grade}: ${source})`;
-  const lines = wrap(harmless(`${head} - ${label}`), screen.width, '    ');
+  const head = `  ${path}: ${value}${band ? summaryWords.perhaps(bandWords(band)) : ''} (${grade}: ${fromSim(source)})`;
+  const lines = wrap(harmless(`${head} - ${fromSim(label)}`), screen.width, '    ');
   return measure
     ? [...lines, ...wrap(`    ${summaryWords.measureIt(measure)}`, screen.width, '    ')]
     : lines;

@@ -36,7 +36,15 @@ export function inputMeaning(path: string, text: string, plain: boolean): string
 /** A quantity's text in the reader's units, as `38 °C` for `100 F`; what is none stays as it is. */
 export function inputInUnits(path: string, text: string, units: Units): string {
   const found = quantityAt(path, text);
-  return found ? quantityText(found.value, found.dimension, units) : fromSim(text);
+  return found ? quantityText(found.value, found.dimension, units) : fileText(path, text);
+}
+
+/** Names that a person gave: the same in every language. */
+const given = /(^|\.)(name|note|coil|file|currency)$/;
+
+/** A value as a file has it, for a person: words and numbers in their language, names as they were given. */
+export function fileText(path: string, text: string): string {
+  return given.test(path) ? text : fromSim(text);
 }
 
 /** What an input is called; its path where nothing says. */

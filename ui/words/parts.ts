@@ -11,7 +11,7 @@ import {
 } from '../../sim/index.ts';
 import { dateWords, monthNames, weekdayNames } from './dates.ts';
 import { fromSim } from './from-sim.ts';
-import { counted, numberText } from './locale.ts';
+import { counted, numberText, withDecimalSign, withPoint } from './locale.ts';
 import { inchesText, quantityText, systemOf, type Units } from './units.ts';
 
 export const cardWords = {
@@ -118,6 +118,27 @@ export function itemLabel(label: string, index: number, count: readonly [number,
     : `${sentenceCase(fromSim(label))} ${index + 1}`;
 }
 
+/** An entry's text as it stands in its box: as the file has it, but with the language's decimal sign. */
+export function boxText({ kind }: EntryField, text: string): string {
+  return isNumeric(kind) ? withDecimalSign(text) : text;
+}
+
+/** What a box holds, as a file has it. */
+export function typedText({ kind }: EntryField, text: string): string {
+  return isNumeric(kind) ? withPoint(text) : text;
+}
+
+function isNumeric(kind: EntryField['kind']): boolean {
+  return kind === 'quantity' || kind === 'number';
+}
+
+/** Reads what a box holds; what is wrong with it names it as it was typed. */
+export function readTyped(field: EntryField, text: string): ReturnType<typeof readEntry> {
+  const plain = typedText(field, text);
+  const read = readEntry(field, plain);
+  return read.ok || plain === text ? read : { ...read, got: read.got.replace(plain.trim(), text.trim()) };
+}
+
 /** What a typed text was understood as, in both systems; null where it says no more than was typed. */
 export function understoodText(field: EntryField, text: string, units: Units): string | null {
   const words = meaningText(field, text, units);
@@ -125,7 +146,7 @@ export function understoodText(field: EntryField, text: string, units: Units): s
 }
 
 function meaningText(field: EntryField, text: string, units: Units): string | null {
-  const read = readEntry(field, text);
+  const read = readTyped(field, text);
   if (!read.ok) return null;
   const { means } = read.value;
   if (field.kind === 'quantity' && typeof means === 'number') return inBoth(means, field.dimension, units);

@@ -45,6 +45,11 @@ export function inchesText(value_m: number): string {
   return fromSim(formatTape(value_m));
 }
 
+/** Between two ends: `40 °F to 70 °F`. */
+export function spanText(low: string, high: string): string {
+  return `${low} to ${high}`;
+}
+
 function shown(text: string, { plain = false }: Writing): string {
   return plain ? text : fromSim(text);
 }

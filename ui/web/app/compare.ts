@@ -4,6 +4,7 @@ import {
   answerWords,
   type FigureKey,
   figureWords,
+  fileText,
   quantityText,
   type Say,
   type Units,
@@ -16,7 +17,7 @@ import type { AnswerKey, Answers } from './page-state.ts';
 export interface ChangedInput {
   path: string;
   label: string;
-  /** As in the file; null where it says nothing. */
+  /** As in the file, in the reader's language; null where it says nothing. */
   was: string | null;
   is: string | null;
 }
@@ -35,8 +36,8 @@ export function changedInputs(before: Scenario, after: Scenario): ChangedInput[]
   return differing(before, after, '').map(({ path, was, is }) => ({
     path,
     label: inputLabel(path, is === undefined ? before : after),
-    was: textOf(was),
-    is: textOf(is),
+    was: textOf(was, path),
+    is: textOf(is, path),
   }));
 }
 
@@ -67,13 +68,17 @@ function isPart(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-/** A value as the file has it; of a whole part its name, or how many it holds. */
-function textOf(value: unknown): string | null {
+/** A value of the file; of a whole part its name, or all that it holds. */
+function textOf(value: unknown, path: string): string | null {
   if (value === undefined) return null;
-  if (Array.isArray(value)) return value.map(textOf).join(', ');
-  if (!isPart(value)) return String(value);
+  if (Array.isArray(value)) return value.map((each) => textOf(each, path)).join(', ');
+  if (!isPart(value)) return fileText(path, String(value));
   const { name } = value;
-  return typeof name === 'string' ? name : Object.values(value).map(textOf).join(', ');
+  return typeof name === 'string'
+    ? name
+    : Object.entries(value)
+        .map(([key, each]) => textOf(each, key))
+        .join(', ');
 }
 
 /** Figures that a builder looks at first. */

@@ -1,5 +1,5 @@
 /** Each panel in a sentence, for those who do not see it. */
-import { daysWords } from '../../words/index.ts';
+import { daysWords, spanText } from '../../words/index.ts';
 import { extent } from '../charts/thin.ts';
 import type { DaysData } from './days-data.ts';
 import type { PanelKey } from './days-panels.ts';
@@ -9,7 +9,9 @@ export function panelSentence(data: DaysData, panel: PanelKey): string {
   const { units } = data;
   const reach = (values: ArrayLike<number>, unit: ScreenUnit) => {
     const found = extent(values);
-    return found ? found.map((value) => unit.text(unit.of(value))).join(' to ') : daysWords.nothingDrawn;
+    if (!found) return daysWords.nothingDrawn;
+    const [low, high] = found.map((value) => unit.text(unit.of(value)));
+    return spanText(low, high);
   };
   const lines = (unit: ScreenUnit) =>
     (panel === 'temperatures' || panel === 'tap' || panel === 'water' || panel === 'sun'

@@ -1,6 +1,6 @@
 /** Inputs by the names a person knows them by. */
 import { outlineOf, pathSteps, type Scenario, valueAt } from '../../../sim/index.ts';
-import { itemTitle, partTitle } from '../../words/index.ts';
+import { fromSim, itemTitle, partTitle } from '../../words/index.ts';
 
 /** The part that an input's path lies in, which has a card of its own. */
 export function partOf(path: string): string {
@@ -26,7 +26,8 @@ function prefixes(part: string, path: string): string[] {
 
 /** What it is called, without what its label adds by way of explanation; the second item of a list and later ones by number. */
 function labelAt(path: string, scenario: Scenario): string {
-  const found = outlineOf(scenario, path)?.label.split(',')[0];
+  const label = outlineOf(scenario, path)?.label;
+  const found = label && fromSim(label).split(',')[0];
   const item = /\[(\d+)\]$/.exec(path)?.[1];
   return `${found ?? path.replace(/^.*\.|\[\d+\]$/g, '')}${item === undefined ? '' : ` ${Number(item) + 1}`}`;
 }

@@ -10,7 +10,6 @@ export const refusalWords = {
   dull: { expected: 'a whole number of days, 1 to 6', fix: writtenAs('--dull 3') },
   rolls: { expected: 'a whole number of rolls, 1 to 50', fix: writtenAs('--rolls 2') },
   whole: (least: number, most: number) => `a whole number, ${least} to ${most}`,
-  within: (least: string, most: string) => `${least} to ${most}`,
   writtenAs,
   threads: {
     expected: (most: number) => `a whole number of threads, 1 to ${most}`,

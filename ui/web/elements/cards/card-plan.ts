@@ -1,6 +1,6 @@
 /** What a card shows first, and what it keeps under "More about this part". */
 import { type FilledDefault, type OutlineNode, outlineOf, type Scenario } from '../../../../sim/index.ts';
-import { itemLabel, partTitle, sentenceCase } from '../../../words/index.ts';
+import { fromSim, itemLabel, partTitle, sentenceCase } from '../../../words/index.ts';
 
 /** A node with its name as it stands in the card. */
 export interface Placed {
@@ -43,7 +43,7 @@ export function planOf(scenario: Scenario, path: string, filled: readonly Filled
     title: partTitle(path, nameOf(root)),
     root,
     everyday,
-    more: rest.map((node) => ({ label: sentenceCase(node.label), node })),
+    more: rest.map((node) => ({ label: sentenceCase(fromSim(node.label)), node })),
     asked: new Set(everyday.flatMap(({ node }) => nodesIn(node)).map(({ path }) => path)),
     all: counted([root]),
     moreCount: counted(rest),
@@ -90,7 +90,8 @@ function everydayPaths(path: string, scenario: Scenario): string[] {
 function placed(at: OutlineNode, path: string, whole: string | null): Placed[] {
   for (const node of below(at)) {
     const name = named(node);
-    if (node.path === path) return [{ label: whole === null ? name : `${whole}: ${node.label}`, node }];
+    if (node.path === path)
+      return [{ label: whole === null ? name : `${whole}: ${fromSim(node.label)}`, node }];
     const inside = node.kind === 'entry' || !within(path, node.path) ? [] : placed(node, path, name);
     if (inside.length > 0) return inside;
   }
@@ -113,7 +114,7 @@ export function nodesIn(node: OutlineNode): OutlineNode[] {
 
 /** A thing's own name where it has one. */
 function named(node: OutlineNode): string {
-  return sentenceCase(nameOf(node) ?? node.label);
+  return sentenceCase(nameOf(node) ?? fromSim(node.label));
 }
 
 function nameOf(node: OutlineNode): string | null {

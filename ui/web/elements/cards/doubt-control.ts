@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { ifDefined } from 'lit/directives/if-defined.js';
 import { live } from 'lit/directives/live.js';
 import type { OutlineEntry } from '../../../../sim/index.ts';
-import { cardWords, troubleLine } from '../../../words/index.ts';
+import { boxText, cardWords, troubleLine } from '../../../words/index.ts';
 import { type DoubtEnd, reachText, type Sureness } from './doubt-spec.ts';
 import { idOf } from './entry-view.ts';
 import type { Hands } from './hands.ts';
@@ -67,7 +67,7 @@ function ends(
         spellcheck="false"
         aria-invalid=${wrong?.end === end ? 'true' : 'false'}
         aria-describedby=${ifDefined(wrong?.end === end ? `${id}-trouble` : undefined)}
-        .value=${doubt[end]}
+        .value=${boxText(entry.field, doubt[end])}
         @change=${enter}
       />
     </label>`;

@@ -9,7 +9,17 @@ import {
   type Scenario,
   type Unsure,
 } from '../../../../sim/index.ts';
-import { cardWords, quantityText, type Trouble, type Units } from '../../../words/index.ts';
+import {
+  boxText,
+  cardWords,
+  numberText,
+  quantityText,
+  readTyped,
+  spanText,
+  type Trouble,
+  typedText,
+  type Units,
+} from '../../../words/index.ts';
 import { usualRange } from './range-spec.ts';
 
 type Doubt = NonNullable<Scenario['doubts']>[number];
@@ -39,7 +49,7 @@ export function reachText(
   const [low, high] = reach.map((end) =>
     field.kind === 'quantity'
       ? quantityText(end, field.dimension, units, { digits: 3 })
-      : String(Number(end.toPrecision(3))),
+      : numberText(Number(end.toPrecision(3))),
   );
   return [low, high];
 }
@@ -63,8 +73,8 @@ export function endEdit(
   const words = cardWords.doubt;
   const doubt = doubtAt(scenario, input);
   const before = doubt?.unsure === 'between' ? doubt : { from: '', to: '' };
-  const ends = { from: before.from, to: before.to, [end]: typed.trim() };
-  const read = readEntry(field, typed);
+  const ends = { from: before.from, to: before.to, [end]: typedText(field, typed).trim() };
+  const read = readTyped(field, typed);
   if (!read.ok) return { ok: false, trouble: { where: words[end], ...pick(read) } };
   const [low, high] = [ends.from, ends.to].map((text) => {
     const each = readEntry(field, text);
@@ -72,7 +82,8 @@ export function endEdit(
   });
   if (low >= high) {
     const { expected, fix } = words.order;
-    return { ok: false, trouble: { where: words.to, expected, got: `${ends.from} to ${ends.to}`, fix } };
+    const [from, to] = [ends.from, ends.to].map((text) => boxText(field, text));
+    return { ok: false, trouble: { where: words.to, expected, got: spanText(from, to), fix } };
   }
   return {
     ok: true,

@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { ifDefined } from 'lit/directives/if-defined.js';
 import { live } from 'lit/directives/live.js';
 import type { OutlineEntry, OutlineNode } from '../../../../sim/index.ts';
-import { cardWords, sentenceCase, troubleLine } from '../../../words/index.ts';
+import { cardWords, fileText, fromSim, sentenceCase, troubleLine } from '../../../words/index.ts';
 import { cautionsAt } from './cautions-at.ts';
 import { doubtControl } from './doubt-control.ts';
 import { canDoubt } from './doubt-spec.ts';
@@ -51,7 +51,7 @@ function aids(entry: OutlineEntry, label: string, hands: Hands): TemplateResult 
         ? nothing
         : html`<details class="measure">
             <summary>${cardWords.measure}<span class="unseen">: ${label}</span></summary>
-            <p>${measure}</p>
+            <p>${fromSim(measure)}</p>
           </details>`
     }
     ${doubt} ${hasRange(field) ? rangeOpener(entry, label, hands) : nothing}
@@ -135,7 +135,7 @@ function select(
     ${[...other, ...choices].map(
       (choice) =>
         html`<option value=${choice} .selected=${live(choice === view.text)}>
-          ${choice === '' ? cardWords.notGiven : choice}
+          ${choice === '' ? cardWords.notGiven : fileText(entry.path, choice)}
         </option>`,
     )}
   </select>`;
@@ -163,7 +163,7 @@ function radios(
           .checked=${live(i === chosen)}
           @change=${() => choose(entry, label, choice, hands)}
         />
-        <span>${entry.field.kind === 'flag' ? cardWords[choice === 'true' ? 'yes' : 'no'] : choice}</span>
+        <span>${entry.field.kind === 'flag' ? cardWords[choice === 'true' ? 'yes' : 'no'] : fileText(entry.path, choice)}</span>
       </label>`;
     })}
     ${forget(entry, label, view, hands)}

@@ -12,11 +12,15 @@ import {
 } from '../../../../sim/index.ts';
 import {
   bandText,
+  boxText,
   cardWords,
+  fromSim,
   quantityText,
+  readTyped,
   sourceText,
   type Trouble,
   tubeText,
+  typedText,
   type Units,
   understoodText,
 } from '../../../words/index.ts';
@@ -61,7 +65,7 @@ export function entryView(
   const { path, field } = entry;
   const { units, typed, draft } = around;
   const unread = typed[path];
-  const own = boxText(entry, units);
+  const own = boxText(field, standingText(entry, units));
   const text = unread ?? own;
   const shown = draft?.path === path ? draft.text : text;
   const isExample = entry.given && isUnder(path, around.examples);
@@ -93,12 +97,12 @@ export function problemAt(path: string, label: string, { problems }: Surrounding
 function troubleAt(entry: OutlineEntry, label: string, around: Surroundings): Trouble | null {
   const unread = around.typed[entry.path];
   if (unread === undefined) return problemAt(entry.path, label, around);
-  const read = readEntry(entry.field, unread);
+  const read = readTyped(entry.field, unread);
   return read.ok ? null : { where: label, expected: read.expected, got: read.got, fix: read.fix };
 }
 
 /** As it stands in the file; what is assumed, in the reader's units. */
-function boxText({ field, value, given }: OutlineEntry, units: Units): string {
+function standingText({ field, value, given }: OutlineEntry, units: Units): string {
   if (value === undefined || value === null) return '';
   const text = typeof value === 'object' ? JSON.stringify(value) : String(value);
   if (given || field.kind !== 'quantity') return text;
@@ -110,10 +114,10 @@ function boxText({ field, value, given }: OutlineEntry, units: Units): string {
 
 function linesOf(entry: OutlineEntry, isExample: boolean, { notes, units, sourced }: Surroundings): string[] {
   const { path, assumed, absent, field, given } = entry;
-  const own = notes.filter((note) => note.path === path).map(({ text }) => `${text}.`);
+  const own = notes.filter((note) => note.path === path).map(({ text }) => `${fromSim(text)}.`);
   if (isExample) return [cardWords.exampleNote, ...own];
   if (given) return own;
-  if (!assumed) return absent === null ? own : [`${cardWords.notGiven}: ${absent}.`, ...own];
+  if (!assumed) return absent === null ? own : [`${cardWords.notGiven}: ${fromSim(absent)}.`, ...own];
   // A name needs no source.
   const said = field.kind === 'text' || (sourced !== null && sourceText(sourced) === sourceText(assumed));
   const source = said ? [] : [sourceText(assumed)];
@@ -136,14 +140,14 @@ function tubeUnderstood(
 
 /** A bare number with each unit it could have been meant in, the usual ones of both systems. */
 function meantBy({ field }: OutlineEntry, text: string): string[] {
-  if (field.kind !== 'quantity' || !/^[\d./ -]+$/.test(text.trim())) return [];
+  if (field.kind !== 'quantity' || !/^[\d./ -]+$/.test(typedText(field, text.trim()))) return [];
   const { units } = dimensions[field.dimension];
   const usual = field.example.replace(/^[\d./ -]*/, '');
   const [us, si] = (['US', 'SI'] as const).map((own) =>
     units.filter(({ system }) => system === own || system === 'both').map(({ symbol }) => symbol),
   );
   const symbols = new Set([usual, ...us.slice(0, 2), ...si.slice(0, 2)]);
-  return [...symbols].map((symbol) => `${text.trim()} ${symbol}`).filter((each) => readEntry(field, each).ok);
+  return [...symbols].map((symbol) => `${text.trim()} ${symbol}`).filter((each) => readTyped(field, each).ok);
 }
 
 function forgetting({ given, need, field, decides }: OutlineEntry): EntryView['forget'] {

@@ -2,7 +2,14 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Assumed, OutlineGroup, OutlineList, OutlineNode } from '../../../../sim/index.ts';
-import { cardWords, decidingWords, sentenceCase, sourceText, troubleLine } from '../../../words/index.ts';
+import {
+  cardWords,
+  decidingWords,
+  fromSim,
+  sentenceCase,
+  sourceText,
+  troubleLine,
+} from '../../../words/index.ts';
 import { below, counted, itemName, type Placed } from './card-plan.ts';
 import { cautionsAt } from './cautions-at.ts';
 import { entryControl } from './entry-control.ts';
@@ -58,7 +65,7 @@ export function foldedNodes(placed: readonly Placed[], hands: Hands): TemplateRe
 
 function countsOf(node: OutlineNode): string {
   const { given, assumed } = counted([node]);
-  return given + assumed === 0 ? (node.absent ?? '') : cardWords.within(given, assumed);
+  return given + assumed === 0 ? fromSim(node.absent ?? '') : cardWords.within(given, assumed);
 }
 
 /** The word that decides is named for what it decides, unless it stands for the whole. */
@@ -75,7 +82,7 @@ function groupView(group: OutlineGroup, label: string, hands: Hands): TemplateRe
 
 function insideGroup(group: OutlineGroup, label: string, hands: Hands): TemplateResult {
   const { nodes } = group;
-  const inside = nodes.map((node) => ({ node, label: sentenceCase(node.label) }));
+  const inside = nodes.map((node) => ({ node, label: sentenceCase(fromSim(node.label)) }));
   return html`${absence(group, label, hands)} ${source(group, hands)} ${placedNodes(inside, within(group, hands))}
   ${forgetWhole(group, label, hands)}
   ${wholeTrouble(group, label, hands)} ${cautionsAt(group.path, hands)}`;
@@ -113,7 +120,7 @@ function itemView(item: OutlineNode, list: OutlineList, hands: Hands): TemplateR
   const index = Number(/\[(\d+)\]$/.exec(item.path)?.[1] ?? 0);
   const name = itemName(item, index, list.count);
   if (item.kind === 'entry') return entryControl(item, name, list.items, hands, { compact: true });
-  const ofList = `${sentenceCase(list.label)}, ${name}`;
+  const ofList = `${sentenceCase(fromSim(list.label))}, ${name}`;
   const remove =
     list.items.length > list.count[0] && !hands.elsewhere.has(list.path)
       ? action(cardWords.remove, ofList, () => hands.remove(list, index, ofList))
@@ -145,7 +152,7 @@ export function absence(
 ): TemplateResult | typeof nothing {
   if (node.given || (node.kind === 'group' && node.nodes.length > 0)) return nothing;
   const grows = node.kind === 'list' && node.need === 'default';
-  const absent = node.absent === null ? '' : `${node.absent}.`;
+  const absent = node.absent === null ? '' : `${fromSim(node.absent)}.`;
   const words = grows ? cardWords.none : node.assumed ? sourceText(node.assumed) : absent;
   const button = grows
     ? nothing

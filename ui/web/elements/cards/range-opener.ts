@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { ifDefined } from 'lit/directives/if-defined.js';
 import type { OutlineEntry } from '../../../../sim/index.ts';
-import { cardWords, troubleLine } from '../../../words/index.ts';
+import { boxText, cardWords, troubleLine } from '../../../words/index.ts';
 import { idOf } from './entry-view.ts';
 import type { Hands } from './hands.ts';
 import { type RangeBox, usualRange } from './range-spec.ts';
@@ -29,7 +29,7 @@ export function rangeOpener(entry: OutlineEntry, label: string, hands: Hands): T
         inputmode=${key === 'n' ? 'numeric' : 'text'}
         aria-invalid=${wrong?.box === key ? 'true' : 'false'}
         aria-describedby=${ifDefined(wrong?.box === key ? `${id}-trouble` : undefined)}
-        .value=${usual[key]}
+        .value=${key === 'n' ? usual.n : boxText(entry.field, usual[key])}
         @keydown=${(event: KeyboardEvent) => event.key === 'Enter' && run(event)}
       />
     </label>`;

@@ -1,6 +1,13 @@
 /** What "Try a range" asks for: two values of an entry and how many between them. */
 import { type EntryField, type OutlineEntry, readEntry } from '../../../../sim/index.ts';
-import { cardWords, quantityText, type Trouble, type Units } from '../../../words/index.ts';
+import {
+  cardWords,
+  quantityText,
+  readTyped,
+  type Trouble,
+  typedText,
+  type Units,
+} from '../../../words/index.ts';
 import type { RangeSpec } from '../../app/page-state.ts';
 
 export type RangeBox = 'from' | 'to' | 'n';
@@ -18,7 +25,7 @@ export function readRange({ path, field }: OutlineEntry, typed: Record<RangeBox,
   const words = cardWords.range;
   const ends: number[] = [];
   for (const box of ['from', 'to'] as const) {
-    const read = readEntry(field, typed[box]);
+    const read = readTyped(field, typed[box]);
     if (!read.ok) return refuse(box, words[box], read.expected, read.got, read.fix);
     ends.push(read.value.means as number);
   }
@@ -28,7 +35,8 @@ export function readRange({ path, field }: OutlineEntry, typed: Record<RangeBox,
   }
   if (ends[0] === ends[1])
     return refuse('to', words.to, words.same.expected, `"${typed.to}"`, words.same.fix);
-  return { ok: true, spec: { path, from: typed.from.trim(), to: typed.to.trim(), n } };
+  const asFile = (text: string) => typedText(field, text).trim();
+  return { ok: true, spec: { path, from: asFile(typed.from), to: asFile(typed.to), n } };
 }
 
 function refuse(box: RangeBox, where: string, expected: string, got: string, fix: string): RangeRead {

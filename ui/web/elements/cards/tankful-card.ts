@@ -22,12 +22,19 @@ import {
   outlineOf,
   type Problem,
   pathSteps,
-  readEntry,
   removing,
   type Scenario,
   valueAt,
 } from '../../../../sim/index.ts';
-import { cardWords, troubleLine, type Units, understoodText } from '../../../words/index.ts';
+import {
+  boxText,
+  cardWords,
+  fileText,
+  readTyped,
+  troubleLine,
+  type Units,
+  understoodText,
+} from '../../../words/index.ts';
 import { tell } from '../../app/events.ts';
 import { LightElement } from '../light-element.ts';
 import { cautionsIn, type PlacedCaution } from './card-cautions.ts';
@@ -153,7 +160,7 @@ export class TankfulCard extends LightElement {
   private readonly enter = (entry: OutlineEntry, label: string, text: string): void => {
     this.draft = null;
     const { path, field } = entry;
-    const read = readEntry(field, text);
+    const read = readTyped(field, text);
     if (!read.ok) {
       tell(this, 'typed', { path, text });
       const { expected, got, fix } = read;
@@ -170,7 +177,7 @@ export class TankfulCard extends LightElement {
     }
     this.said = cardWords.understood(
       label,
-      understoodText(field, String(value), this.units) ?? String(value),
+      understoodText(field, String(value), this.units) ?? boxText(field, fileText(path, String(value))),
     );
   };
 

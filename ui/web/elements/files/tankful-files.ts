@@ -1,8 +1,8 @@
 /** What became of files and links: opened, saved, copied, or why not, and what to do then. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { type Problem, problemLine } from '../../../../sim/index.ts';
-import { fileWords, numberFormat } from '../../../words/index.ts';
+import type { Problem } from '../../../../sim/index.ts';
+import { fileWords, numberFormat, troubleLine } from '../../../words/index.ts';
 import { linkOf, readLink } from '../../app/files/link.ts';
 import { readText } from '../../app/files/read-text.ts';
 import { type Saved, saveFile } from '../../app/files/save-file.ts';
@@ -65,7 +65,7 @@ export class TankfulFiles extends LightElement {
       ${
         problems.length > 0
           ? html`<ul class="troubles">
-            ${problems.map((problem) => html`<li>${problemLine(problem)}</li>`)}
+            ${problems.map((problem) => html`<li>${troubleLine({ where: problem.path, ...problem })}</li>`)}
           </ul>`
           : nothing
       }

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Edit, Scenario } from '../../../../sim/index.ts';
-import { measuredWords, type Units } from '../../../words/index.ts';
+import { errorText, measuredWords, type Units } from '../../../words/index.ts';
 import { tell } from '../../app/events.ts';
 import type { Page } from '../../app/page.ts';
 import type { UnderWay } from '../../worker/pool.ts';
@@ -64,7 +64,7 @@ export abstract class Measuring<Found extends Measured> extends LightElement {
         }
       </p>
       <div class="troubles" role="alert">
-        ${problems.length > 0 ? html`<ul>${problems.map((line) => html`<li>${line}</li>`)}</ul>` : nothing}
+        ${problems.length > 0 ? html`<ul>${problems.map((line) => html`<li>${errorText(line)}</li>`)}</ul>` : nothing}
       </div>`;
   }
 

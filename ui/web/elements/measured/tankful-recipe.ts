@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { RECIPES, type RecipeAnswer, type RecipeField, type RecipeKind } from '../../../../sim/index.ts';
-import { measuredWords, recipeWords, sayIn } from '../../../words/index.ts';
+import { measuredWords, recipeWords, sayIn, withDecimalSign, withPoint } from '../../../words/index.ts';
 import { inputLabel } from '../../app/input-label.ts';
 import { Measuring } from './measuring.ts';
 
@@ -35,7 +35,7 @@ export class TankfulRecipe extends Measuring<RecipeAnswer> {
         name=${key}
         required
         autocomplete="off"
-        placeholder=${measuredWords.example_of(shown)}
+        placeholder=${measuredWords.example_of(withDecimalSign(shown))}
         .value=${this.typed[key] ?? ''}
         @input=${(event: Event) => {
           this.typed = { ...this.typed, [key]: (event.target as HTMLInputElement).value };
@@ -46,7 +46,8 @@ export class TankfulRecipe extends Measuring<RecipeAnswer> {
 
   private onAsk(event: Event): void {
     event.preventDefault();
-    this.ask({ recipe: { kind: this.kind, typed: this.typed } });
+    const typed = Object.entries(this.typed).map(([key, text]) => [key, withPoint(text)]);
+    this.ask({ recipe: { kind: this.kind, typed: Object.fromEntries(typed) } });
   }
 
   private told({ facts, inputs, edits }: RecipeAnswer): TemplateResult {

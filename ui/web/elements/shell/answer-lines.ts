@@ -1,7 +1,7 @@
 /** The answers in a sentence each, and those that are still to be asked. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Answer } from '../../../../sim/index.ts';
-import { answerTitles, shellWords, type Units } from '../../../words/index.ts';
+import { answerTitles, errorText, shellWords, type Units } from '../../../words/index.ts';
 import { grouped } from '../../app/answer-groups.ts';
 import { answerKeys, canAsk } from '../../app/asking.ts';
 import type { SaidAnswer } from '../../app/built-in.ts';
@@ -53,7 +53,7 @@ function line(key: AnswerKey, state: PageState, page: Page): TemplateResult {
     ${answer ? sentence(answer, state.units) : nothing}`;
   return html`${answer ? folded(said, answer, own, state) : html`<p class="unanswered">${said}</p>`}
     ${at === 'stopped' ? html`<em>${shellWords.stoppedAnswer}</em>` : nothing}
-    ${at === 'failed' ? html`<span class="trouble">${shellWords.failedAnswer} ${problem}</span>` : nothing}
+    ${at === 'failed' ? html`<span class="trouble">${shellWords.failedAnswer} ${errorText(problem ?? '')}</span>` : nothing}
     ${
       at === 'working'
         ? html`${workingView(own, page.now())}${button(shellWords.stopAnswer, () => page.stopAsking(key))}`

@@ -5,8 +5,10 @@ import { pathSteps, type RangeAnswer, type Scenario, valueAt } from '../../../..
 import {
   answerViewWords,
   chartWords,
+  errorText,
   type FigureKey,
   figureWords,
+  fromSim,
   inputInUnits,
   sayIn,
   shellWords,
@@ -55,7 +57,7 @@ export class TankfulRange extends LightElement {
           : nothing
       }
       ${at === 'stopped' ? html`<p class="help">${shellWords.stoppedAnswer}</p>` : nothing}
-      ${at === 'failed' ? html`<p class="trouble" role="alert">${problem}</p>` : nothing}
+      ${at === 'failed' ? html`<p class="trouble" role="alert">${errorText(problem ?? '')}</p>` : nothing}
       ${
         answer
           ? html`${this.curve(answer, label)} ${this.table(answer, label)}
@@ -94,7 +96,7 @@ export class TankfulRange extends LightElement {
   /** All of its figures; each curve is saved by itself. */
   savable(): Savable {
     const { answer, spec } = this.range;
-    const title = shellWords.rangeTitle(answer?.axes[0]?.label ?? spec.path);
+    const title = shellWords.rangeTitle(fromSim(answer?.axes[0]?.label ?? spec.path));
     const sheet = () => (answer ? rangeSheet(answer, this.units) : { head: [], rows: [] });
     return {
       stem: fileStem(title),
@@ -131,7 +133,7 @@ export class TankfulRange extends LightElement {
                 ${
                   point.figures
                     ? figures.map((key) => html`<td>${this.cell(key, point.figures?.[key] ?? null)}</td>`)
-                    : html`<td class="words" colspan=${figures.length || 1}>${point.problem ?? shellWords.rangeUndone}</td>`
+                    : html`<td class="words" colspan=${figures.length || 1}>${point.problem === null ? shellWords.rangeUndone : errorText(point.problem)}</td>`
                 }
               </tr>`,
           )}
