@@ -36,6 +36,7 @@ function saidBy(markup: string): string[] {
 /** What is for whoever mends the program: messages of errors that must not happen, names of modules, selectors, keys. */
 function isForReaders(node: ts.Node): boolean {
   for (let at = node.parent; at; at = at.parent) {
+    if (ts.isNewExpression(at) && /Error$/.test(at.expression.getText())) return false;
     if (ts.isThrowStatement(at) || ts.isImportDeclaration(at) || ts.isTypeNode(at)) return false;
     if (ts.isCallExpression(at) && /(querySelector(All)?|closest|matches)$/.test(at.expression.getText()))
       return false;
@@ -80,11 +81,20 @@ describe('a sentence', () => {
   it.each([
     'html`<p class="one two three"></p>`',
     "throw new Error('x - expected y - got z');",
+    "reject(new Error('x - expected y - got z'));",
     "if (why === 'one of its kind') draw();",
     "page.querySelector('input, select, button');",
   ])('is not found in: %s', (text) => {
     const file = ts.createSourceFile('x.ts', text, ts.ScriptTarget.ES2022, true);
     expect(sentencesIn(file)).toEqual([]);
+  });
+});
+
+describe('what sim writes', () => {
+  it('is written out by ui/words, which knows the language', () => {
+    const own = /\b(formatQuantity|formatBoth|formatTape|problemLine)\b/;
+    expect(own.test(read('ui/words/units.ts'))).toBe(true);
+    expect(code.filter((path) => own.test(read(path)))).toEqual([]);
   });
 });
 

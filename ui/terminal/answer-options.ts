@@ -1,15 +1,10 @@
 /** Options that the commands with an answer share. */
 import type { Command } from 'commander';
-import {
-  type Answer,
-  type DimensionKey,
-  type FilledDefault,
-  formatQuantity,
-  parseQuantity,
-} from '../../sim/index.ts';
+import { type Answer, type DimensionKey, type FilledDefault, parseQuantity } from '../../sim/index.ts';
 import {
   type AnswerWords,
   optionWords,
+  quantityText,
   refusalWords,
   sayIn,
   spanText,
@@ -59,7 +54,7 @@ export function quantityOption(
   const read = parseQuantity(text, dimension);
   if (!read.ok) throw refuse(flag, read.expected, read.got, read.fix);
   if (read.value >= low && read.value <= high) return read.value;
-  const [least, most] = [low, high].map((value) => formatQuantity(value, dimension, 'US'));
+  const [least, most] = [low, high].map((value) => quantityText(value, dimension, 'US'));
   throw refuse(flag, spanText(least, most), `"${text}"`, refusalWords.writtenAs(`${flag} "${example}"`));
 }
 
