@@ -3,11 +3,13 @@ import { builtIn } from './scripts/built-in.mjs';
 import { offline } from './scripts/offline.mjs';
 import { oneBuild } from './scripts/one-build.mjs';
 import { headers, policyInPage } from './scripts/policy.mjs';
+import { wordsAlias } from './scripts/words.mjs';
 
 /** The page: ui/web -> dist/web, with relative addresses so that the folder may stand anywhere. */
 export default defineConfig({
   root: 'ui/web',
   base: './',
+  resolve: { alias: wordsAlias() },
   plugins: [oneBuild(), builtIn(), policyInPage(), offline()],
   preview: { headers },
   build: {

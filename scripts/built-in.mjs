@@ -17,6 +17,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'vite';
+import { otherWords, wordsAlias } from './words.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const cache = join(root, 'node_modules/.cache/tankful/solved');
@@ -51,13 +52,16 @@ export function builtIn() {
 /** @returns {Promise<string>} */
 async function solved() {
   const hash = createHash('sha256');
-  for (const source of sources)
-    for (const file of filesBelow(join(root, source))) hash.update(readFileSync(file));
-  const kept = join(cache, `${hash.digest('hex')}.json`);
+  const words = otherWords();
+  for (const source of [...sources.map((each) => join(root, each)), ...(words === null ? [] : [words])])
+    for (const file of filesBelow(source)) hash.update(readFileSync(file));
+  // One of each language.
+  const own = join(cache, words === null ? 'own' : createHash('sha256').update(words).digest('hex'));
+  const kept = join(own, `${hash.digest('hex')}.json`);
   if (existsSync(kept)) return readFileSync(kept, 'utf8');
   const text = await solve();
-  rmSync(cache, { recursive: true, force: true });
-  mkdirSync(cache, { recursive: true });
+  rmSync(own, { recursive: true, force: true });
+  mkdirSync(own, { recursive: true });
   writeFileSync(kept, text);
   return text;
 }
@@ -74,6 +78,7 @@ async function solve() {
       configFile: false,
       publicDir: false,
       logLevel: 'warn',
+      resolve: { alias: wordsAlias() },
       ssr: { noExternal: true },
       build: {
         ssr: 'ui/web/build/solve-demo.ts',

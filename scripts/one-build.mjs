@@ -4,6 +4,7 @@
  */
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
+import { wordsAlias } from './words.mjs';
 
 export const worker = fileURLToPath(new URL('../ui/web/worker/simulate.ts', import.meta.url));
 /** As it stands in ui/web/main.ts, where a development server understands it too. */
@@ -75,6 +76,7 @@ async function modulesOfPage(root) {
     root,
     configFile: false,
     logLevel: 'error',
+    resolve: { alias: wordsAlias() },
     build: { write: false, minify: false, target: 'es2022' },
     plugins: [
       {

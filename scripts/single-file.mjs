@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import { build } from 'vite';
 import { withWorkerAt, worker } from './one-build.mjs';
 import { policyOfSingleFile, policyTag } from './policy.mjs';
+import { wordsAlias } from './words.mjs';
 
 /** @returns {import('vite').Plugin} */
 export function singleFile() {
@@ -44,6 +45,7 @@ async function codeOfWorker() {
       configFile: false,
       logLevel: 'error',
       publicDir: false,
+      resolve: { alias: wordsAlias() },
       build: {
         write: false,
         target: 'es2022',

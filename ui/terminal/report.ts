@@ -6,6 +6,7 @@ import {
   eventLabel,
   isCaution,
   licensedWords,
+  nameText,
   reportWords,
   severityWords,
   speakIn,
@@ -69,8 +70,8 @@ function headLines({ result, loaded, units }: ReportInput, screen: Screen): stri
   const parts = [
     reportWords.days(run.days, dateWords(run.first_day)),
     reportWords.store(store.shape.kind, speak.length(store.water_depth_m)),
-    engine ? engine.name : reportWords.noEngine,
-    collector ? collector.name : reportWords.noCollector,
+    engine ? nameText(engine.name) : reportWords.noEngine,
+    collector ? nameText(collector.name) : reportWords.noCollector,
   ];
   return [
     paint(screen, 'bold', harmless(result.name)),
@@ -88,7 +89,7 @@ function eventLines({ events }: Result, screen: Screen): string[] {
   }
   const lines = Array.from(counts, ([part, names]) => {
     const happened = Array.from(names, ([name, times]) => `${eventLabel(name)} ${reportWords.often(times)}`);
-    return `  ${part}: ${happened.join(', ')}`;
+    return `  ${nameText(part)}: ${happened.join(', ')}`;
   });
   return lines.length === 0
     ? []

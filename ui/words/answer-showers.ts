@@ -2,6 +2,7 @@
 import type { Answer, Banded } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn } from './answers.ts';
+import { nameText } from './input-text.ts';
 import { counted, formFor } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
@@ -88,7 +89,7 @@ export const showersWords: AnswerWords = {
       key: 'day',
       title: () => 'The household’s worst day, as the scenario heats and draws',
       columns: [
-        { head: () => ['draw', ''], cell: ({ draw }) => String(draw), left: true },
+        { head: () => ['draw', ''], cell: ({ draw }) => nameText(String(draw)), left: true },
         { head: () => ['at', ''], cell: ({ at_s }, say) => say.quantity(Number(at_s), 'clock') },
         numberColumn('lasts', 'lasts_s', 'time', 1),
         numberColumn('wanted', 'wanted_C', 'temperature'),

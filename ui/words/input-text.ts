@@ -39,12 +39,20 @@ export function inputInUnits(path: string, text: string, units: Units): string {
   return found ? quantityText(found.value, found.dimension, units) : fileText(path, text);
 }
 
-/** Names that a person gave: the same in every language. */
-const given = /(^|\.)(name|note|coil|file|currency)$/;
+/** Names that a person gave: the same in every language. Days of draws are called by sim. */
+const given = /(^|(?<!pattern)\.)(name|note|coil|file|currency)$/;
 
 /** A value as a file has it, for a person: words and numbers in their language, names as they were given. */
 export function fileText(path: string, text: string): string {
   return given.test(path) ? text : fromSim(text);
+}
+
+/** What a thing goes by for want of a name of its own. */
+const usualNames: readonly string[] = ['engine', 'collector', 'backup heater', 'shower', 'store', 'cistern'];
+
+/** A thing's name as it was given, or in the reader's language what it goes by without one. */
+export function nameText(name: string): string {
+  return usualNames.includes(name) ? fromSim(name) : name;
 }
 
 /** What an input is called; its path where nothing says. */

@@ -8,6 +8,7 @@ import {
   woundTop,
 } from '../../sim/index.ts';
 import { fromSim } from './from-sim.ts';
+import { nameText } from './input-text.ts';
 import { counted, formFor } from './locale.ts';
 import { coilLetter, misfitFix, misfitText, tapeText } from './section.ts';
 import { quantityText, type Units } from './units.ts';
@@ -129,9 +130,10 @@ export function sectionSentence(
     coils.length === 0
       ? 'no coil'
       : `${formFor(coils.length, { one: 'coil', other: 'coils' })} ${coils.map(coil).join(', ')}`;
-  const outside = [engine?.name, collector?.name, taps ? 'the household' : undefined].filter(
-    (name) => name !== undefined,
-  );
+  const outside = [
+    ...[engine, collector].flatMap((machine) => (machine ? [nameText(machine.name)] : [])),
+    ...(taps ? ['the household'] : []),
+  ];
   const piped = outside.length === 0 ? '' : `; piped to ${outside.join(', ')}`;
   return `Section of the store to scale: ${waterLine(store, layer_C, units)}, ${tapeText(store.water_depth_m, units)} deep; ${hung}${piped}.`;
 }

@@ -2,6 +2,7 @@
 import type { Face, Grip, Misfit, SectionFacts, SketchedCoil } from '../../sim/index.ts';
 import { misfitOf, waterVolume, woundTop } from '../../sim/index.ts';
 import { fromSim } from './from-sim.ts';
+import { nameText } from './input-text.ts';
 import { counted } from './locale.ts';
 import { inchesText, quantityText, systemOf, type Units } from './units.ts';
 
@@ -152,7 +153,7 @@ function wholeDegrees(value_C: number, units: Units): string {
 /** Whose machine it is, as the file names it. */
 export function machineName(user: 'engine' | 'collector' | 'household', facts: SectionFacts): string {
   if (user === 'household') return 'household';
-  return facts[user]?.name ?? user;
+  return nameText(facts[user]?.name ?? user);
 }
 
 /** What a builder wants to see of a machine at a glance; `brief` where there is little room. */

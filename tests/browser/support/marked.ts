@@ -3,8 +3,9 @@ export function marked<Value>(value: Value): Value {
   return marking(value) as Value;
 }
 
-/** The group that a figure belongs to is a key; nobody reads it. */
-const isKey = (name: string, part: unknown) => name === 'group' && /^[a-z]+$/.test(String(part));
+/** Groups, paths, keys and systems of units are for finding things; nobody reads them. */
+const isKey = (name: string, part: unknown) =>
+  /^(group|path|key|units)$/.test(name) && /^([a-z][\w.[\]]*|US|SI)$/.test(String(part));
 
 function marking(value: unknown): unknown {
   if (typeof value === 'string') return /\p{L}{2,}/u.test(value) ? `⟦${value}⟧` : value;

@@ -1,49 +1,80 @@
-/** The page in another language, made by machine: every text of the catalogue stands in marks. */
-import { mkdtempSync } from 'node:fs';
+/** The page in a language made as a person would make one: the words copied and changed, the table of sim's texts beside them. */
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { build, type Plugin } from 'vite';
+import { join, relative } from 'node:path';
+import { build } from 'vite';
 import { root } from '../../../scripts/build.mjs';
 import * as words from '../../../ui/words/index.ts';
+import { filesBelow } from '../../rules/support/sources.ts';
 
-const catalogue = join(root, 'ui/words/index.ts');
 const marks = join(root, 'tests/browser/support/marked.ts');
-const other = '\0other-language';
+const sim = join(root, 'sim/index.ts');
 
-/** What ui/words gives for reckoning rather than for reading. */
-const notForReading = ['systemOf', 'quantityText', 'inColumn', 'isCaution', 'numberFormat', 'dateFormat'];
-
-function otherLanguage(): Plugin {
-  return {
-    name: 'other-language',
-    enforce: 'pre',
-    resolveId: (source, importer) => (source.endsWith('words/index.ts') && importer !== other ? other : null),
-    load(id) {
-      if (id !== other) return null;
-      const names = Object.keys(words);
-      const lines = names.map((name) =>
-        notForReading.includes(name)
-          ? `export const ${name} = own.${name};`
-          : `export const ${name} = marked(own.${name});`,
-      );
-      return [
-        `import * as own from ${JSON.stringify(catalogue)};`,
-        `import { marked } from ${JSON.stringify(marks)};`,
-        ...lines,
-      ].join('\n');
-    },
-  };
+interface Language {
+  name: string;
+  /** As Intl names it. */
+  locale: string;
+  /** What sim says, beside what it says in this language. */
+  texts?: Readonly<Record<string, string>>;
+  /** All that ui/words says stands in marks. */
+  marked?: boolean;
 }
 
-/** Builds the page in one file with marked words; gives its path. */
-export async function buildMarked(): Promise<string> {
-  const outDir = mkdtempSync(join(tmpdir(), 'tankful-marked-'));
-  await build({
-    configFile: join(root, 'vite.single.config.ts'),
-    root: join(root, 'ui/web'),
-    logLevel: 'error',
-    plugins: [otherLanguage()],
-    build: { outDir, emptyOutDir: true },
-  });
+/** What ui/words gives for reckoning, or out of the table of sim's texts alone. */
+const notForReading = [
+  ...['systemOf', 'quantityText', 'inColumn', 'isCaution', 'numberFormat', 'dateFormat'],
+  ...[
+    'fromSim',
+    'fileText',
+    'nameText',
+    'boxText',
+    'typedText',
+    'readTyped',
+    'withPoint',
+    'withDecimalSign',
+    'inputName',
+  ],
+];
+
+/** Builds the page in one file in another language; gives its path. */
+export async function buildIn(language: Language): Promise<string> {
+  // A place of its own that stays: what is solved for it is kept as well.
+  const folder = join(root, 'node_modules/.cache/tankful', language.name);
+  write(folder, language);
+  const outDir = mkdtempSync(join(tmpdir(), 'tankful-language-'));
+  process.env.TANKFUL_WORDS = relative(root, folder);
+  try {
+    await build({
+      configFile: join(root, 'vite.single.config.ts'),
+      root: join(root, 'ui/web'),
+      logLevel: 'error',
+      build: { outDir, emptyOutDir: true, minify: false },
+    });
+  } finally {
+    delete process.env.TANKFUL_WORDS;
+  }
   return join(outDir, 'index.html');
+}
+
+function write(folder: string, { locale, texts, marked = false }: Language): void {
+  rmSync(folder, { recursive: true, force: true });
+  cpSync(join(root, 'ui/words'), folder, { recursive: true });
+  const change = (path: string, by: (text: string) => string) =>
+    writeFileSync(join(folder, path), by(readFileSync(join(folder, path), 'utf8')));
+  for (const path of filesBelow('ui/words'))
+    change(relative('ui/words', path), (text) =>
+      text.replace(/'(?:\.\.\/)+sim\/index\.ts'/g, JSON.stringify(sim)),
+    );
+  change('locale.ts', (text) => text.replace("'en-US'", JSON.stringify(locale)));
+  if (texts)
+    writeFileSync(join(folder, 'sim-texts.ts'), `export const simTexts = ${JSON.stringify(texts)};\n`);
+  if (!marked) return;
+  cpSync(join(folder, 'index.ts'), join(folder, 'own.ts'));
+  const lines = Object.keys(words).map((name) =>
+    notForReading.includes(name)
+      ? `export const ${name} = own.${name};`
+      : `export const ${name} = marked(own.${name});`,
+  );
+  const head = ["import * as own from './own.ts';", `import { marked } from ${JSON.stringify(marks)};`];
+  writeFileSync(join(folder, 'index.ts'), [...head, ...lines].join('\n'));
 }

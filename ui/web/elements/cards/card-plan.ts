@@ -1,6 +1,6 @@
 /** What a card shows first, and what it keeps under "More about this part". */
 import { type FilledDefault, type OutlineNode, outlineOf, type Scenario } from '../../../../sim/index.ts';
-import { fromSim, itemLabel, partTitle, sentenceCase } from '../../../words/index.ts';
+import { fromSim, itemLabel, nameText, partTitle, sentenceCase } from '../../../words/index.ts';
 
 /** A node with its name as it stands in the card. */
 export interface Placed {
@@ -120,7 +120,7 @@ function named(node: OutlineNode): string {
 function nameOf(node: OutlineNode): string | null {
   if (node.kind !== 'group') return null;
   const name = node.nodes.find(({ path }) => path === `${node.path}.name`);
-  return name?.kind === 'entry' && typeof name.value === 'string' ? name.value : null;
+  return name?.kind === 'entry' && typeof name.value === 'string' ? nameText(name.value) : null;
 }
 
 /** What the item of a list is called: by its own name, else by month or number. */
