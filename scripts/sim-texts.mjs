@@ -65,6 +65,9 @@ function textsOfField(field) {
   switch (field.kind) {
     case 'choice':
       return [...own, ...field.choices];
+    case 'text':
+      // What a thing goes by for want of a name of its own.
+      return presence.need === 'default' ? [...own, String(presence.value)] : own;
     case 'list':
       return [...own, ...textsOfField(field.of)];
     case 'group':

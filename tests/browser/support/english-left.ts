@@ -40,7 +40,9 @@ export function englishLeft(
 ): Promise<string[]> {
   return page.evaluate(
     ([allTales, allNames, allUnits]) => {
-      const unnamed = (text: string) => allNames.reduce((rest, name) => rest.replaceAll(name, ' '), text);
+      // The file's own words stand in quotes.
+      const unnamed = (text: string) =>
+        allNames.reduce((rest, name) => rest.replaceAll(name, ' '), text).replace(/"[^"]*"/g, ' ');
       const outside = (text: string) => {
         // A name that was cut short has lost its second mark.
         let rest = text.replace(/…$/, '…⟧');
@@ -48,8 +50,8 @@ export function englishLeft(
           before = rest;
           rest = rest.replace(/⟦[^⟦⟧]*⟧/g, ' ');
         }
-        // The file's own words stand in quotes, and paths of it as they are.
-        rest = rest.replace(/"[^"]*"|\w+(?:\[\d+\])?\.[\w.[\]]+/g, ' ');
+        // Paths of the file are the same in every language.
+        rest = rest.replace(/\w+(?:\[\d+\])?\.[\w.[\]]+/g, ' ');
         return (rest.match(/\p{Script=Latin}{3,}/gu) ?? []).filter((word) => !allUnits.includes(word));
       };
       const isEnglish = (text: string) =>

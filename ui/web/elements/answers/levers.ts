@@ -1,7 +1,7 @@
 /** What would change an answer most: each input at both ends of what is believed, a way to its card. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Answer, FilledDefault, Scenario } from '../../../../sim/index.ts';
-import { type AnswerWords, answerViewWords, inputInUnits, type Say } from '../../../words/index.ts';
+import { type AnswerWords, answerViewWords, fromSim, inputInUnits, type Say } from '../../../words/index.ts';
 import { titledTable } from './answer-table.ts';
 import { inputLink } from './input-link.ts';
 
@@ -53,5 +53,5 @@ export function leversView({
         </tbody>
       </table>`,
   )}
-    ${measure ? html`<p>${answerViewWords.measureFirst} ${measure}</p>` : nothing}`;
+    ${measure ? html`<p>${answerViewWords.measureFirst} ${fromSim(measure)}</p>` : nothing}`;
 }
