@@ -135,7 +135,7 @@ describe('the build sheet of the demo', () => {
     expect(flat(first.text)).toMatch(/A first turn 3 in \/ 76 mm/);
     expect(flat(first.text)).toMatch(/presses 166 lb\/ft² \(8\.0 kPa\) down/);
     expect(flat(second.text)).toMatch(/3 rolls of 60 ft \(18\.3 m\)/);
-    expect(flat(second.text)).toMatch(/2 boards, 61\.2 ft² \(5\.69 m²\)/);
+    expect(flat(second.text)).toMatch(/3 boards, 96 ft² \(8\.92 m²\)/);
     expect(flat(second.text)).toMatch(/must be at \d+ °F \(\d+ to \d+ °F\) \/ \d+ °C \(\d+ to \d+ °C\)/);
     for (const hazard of ['Scald', 'Trapped coil', 'Coolant', 'Boil-over', 'Liner', 'Freezing', 'Weight']) {
       expect(second.text).toContain(hazard);

@@ -4,6 +4,7 @@ import {
   type BuildSheet,
   type Fitting,
   type FittingKind,
+  KERF_M,
   type Panel,
   WASTE,
 } from '../../sim/index.ts';
@@ -69,12 +70,15 @@ export function panelsBlock({ panels }: BuildSheet, both: Both): SheetBlock {
   const feet = (value_m: number) => Math.round(value_m / 0.3048);
   const { width_m, length_m } = BOARD_M;
   const board = `${feet(width_m)} x ${feet(length_m)} ft (${fixed(width_m, 2)} x ${fixed(length_m, 2)} m)`;
+  const cutting = `Boards are of ${board}: all pieces can be cut from so many, with ${both.tape(KERF_M)} for each saw cut; draw them on the boards before you cut.`;
+  const joining = panels.some(({ joined }) => joined)
+    ? ' Pieces larger than a board are joined from parts.'
+    : '';
+  const byArea = `What is sold by area is with ${Math.round(100 * WASTE)} % of waste. Discs come from the square around them.`;
   return {
     key: 'panels',
     title: 'Sheets',
-    lines: [
-      `To buy is with ${Math.round(100 * WASTE)} % of waste; boards of ${board}, by area: lay the cuts out before you buy. Discs come from the square around them.`,
-    ],
+    lines: [`${cutting}${joining} ${byArea}`],
     table: { heads: ['', 'buy', 'pieces'], rows },
   };
 }

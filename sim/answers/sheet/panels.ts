@@ -1,6 +1,7 @@
 /** Sheets of insulation and wall as they are cut, the liner, and what to buy of each. */
 import type { StoreDescription, StoreShape, WallLayer } from '../../parts/description.ts';
 import { insideHeight } from '../../parts/store/geometry.ts';
+import { BOARD_M, laidInBoards, outgrowsBoard } from './boards.ts';
 
 export type PanelFace = 'sides' | 'bottom' | 'lid' | 'wall';
 
@@ -20,15 +21,15 @@ export interface PanelCut {
   panels: Panel[];
   /** As cut, without waste [m2]. */
   area_m2: number;
-  /** With waste. */
+  /** Of whole boards, or with waste where it is sold by area. */
   buy_m2: number;
-  /** Whole boards, where it is sold in boards. */
+  /** Whole boards that all pieces can be cut from, where it is sold in boards. */
   boards: number | null;
+  /** Some piece is larger than a board. */
+  joined: boolean;
 }
 
-/** A board of 4 x 8 ft, as foam and plywood are sold. */
-export const BOARD_M = { length_m: 2.4384, width_m: 1.2192 };
-/** Cut off and thrown away; common practice. */
+/** Cut off and thrown away of what is sold by area; common practice. */
 export const WASTE = 0.1;
 const IN_BOARDS = new Set(['polyiso', 'XPS', 'EPS', 'perlite board', 'cellular glass', 'plywood']);
 /** A builder's own walls; tanks of steel and plastic come whole. */
@@ -162,14 +163,25 @@ function merged(
       cut.material === material && Math.abs(cut.thickness_m - thickness_m) < 1e-4;
     const cut = cuts.find(alike);
     if (cut) cut.panels.push(...panels);
-    else cuts.push({ material, thickness_m, panels: [...panels], area_m2: 0, buy_m2: 0, boards: null });
+    else
+      cuts.push({
+        material,
+        thickness_m,
+        panels: [...panels],
+        area_m2: 0,
+        buy_m2: 0,
+        boards: null,
+        joined: false,
+      });
   }
   for (const cut of cuts) {
     cut.area_m2 = cut.panels.reduce((sum, each) => sum + each.count * each.length_m * each.width_m, 0);
     cut.buy_m2 = (1 + WASTE) * cut.area_m2;
-    if (IN_BOARDS.has(cut.material)) {
-      cut.boards = Math.ceil(cut.buy_m2 / (BOARD_M.length_m * BOARD_M.width_m) - 1e-9);
-    }
+    if (!IN_BOARDS.has(cut.material)) continue;
+    const pieces = cut.panels.flatMap((panel) => Array.from({ length: panel.count }, () => panel));
+    cut.boards = laidInBoards(pieces).length;
+    cut.buy_m2 = cut.boards * BOARD_M.length_m * BOARD_M.width_m;
+    cut.joined = pieces.some(outgrowsBoard);
   }
   return cuts;
 }
