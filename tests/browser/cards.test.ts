@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { TankfulCard } from '../../ui/web/elements/cards/tankful-card.ts';
 import { type CardPage, demo, openCardPage } from './support/card-page.ts';
 import type { CardStand } from './support/card-stand.ts';
 import { visit } from './support/visit.ts';
@@ -80,6 +81,47 @@ describe('a typed quantity', () => {
     await box('Depth of water').press('Escape');
     expect(await box('Depth of water').inputValue()).toBe('32 in');
     expect(await described('Depth of water')).toBe('= 32 in (813 mm)');
+  });
+});
+
+describe('a mistake in a fold', () => {
+  const isOpen = (selector: string) =>
+    page.locator(selector).evaluate((fold) => (fold as HTMLDetailsElement).open);
+
+  it('put right from the keyboard leaves the fold open and the focus where it went', async () => {
+    await open('engine');
+    await page.locator('.more > summary').click();
+    const thermostat = box(/^Thermostat begins to open/);
+    await thermostat.fill('180');
+    await thermostat.press('Tab');
+    await page.waitForSelector('#card-engine-thermostat-trouble');
+    await thermostat.fill('175 F');
+    await thermostat.press('Tab');
+    await page.waitForSelector('#card-engine-thermostat-trouble', { state: 'detached' });
+    expect(await isOpen('.more')).toBe(true);
+    expect(await page.evaluate(() => document.activeElement?.closest('.more') !== null)).toBe(true);
+    expect(await page.evaluate(() => document.activeElement?.tagName)).not.toBe('BODY');
+  });
+
+  it('opens the fold, is shut by its reader alone, and opens it anew when it comes again', async () => {
+    await open('store');
+    const more = page.locator('.more');
+    const wrong = (text: string | null) =>
+      page.evaluate((typed) => {
+        const card = document.querySelector<TankfulCard>('tankful-card');
+        if (card) card.typed = typed === null ? {} : { 'store.wall': typed };
+        return card?.updateComplete;
+      }, text);
+    await wrong('?');
+    expect(await isOpen('.more')).toBe(true);
+    await more.locator('> summary').click();
+    await wrong('??');
+    expect(await isOpen('.more')).toBe(false);
+    await wrong(null);
+    await wrong('?');
+    expect(await isOpen('.more')).toBe(true);
+    await wrong(null);
+    expect(await isOpen('.more')).toBe(true);
   });
 });
 

@@ -10,6 +10,7 @@ import {
   sourceText,
   troubleLine,
 } from '../../../words/index.ts';
+import { opensWhen } from '../opens-when.ts';
 import { below, counted, itemName, type Placed } from './card-plan.ts';
 import { cautionsAt } from './cautions-at.ts';
 import { entryControl } from './entry-control.ts';
@@ -56,7 +57,7 @@ export function foldedNodes(placed: readonly Placed[], hands: Hands): TemplateRe
     wholes,
     ({ node }) => node.path,
     ({ node, label }) =>
-      html`<details class="fold" ?open=${isWrong(node, hands)}>
+      html`<details class="fold" ${opensWhen(isWrong(node, hands))}>
         <summary>${label}<span class="counts">${countsOf(node)}</span></summary>
         ${node.kind === 'list' ? listView(node, label, hands) : groupView(node as OutlineGroup, label, hands)}
       </details>`,
@@ -126,7 +127,7 @@ function itemView(item: OutlineNode, list: OutlineList, hands: Hands): TemplateR
       ? action(cardWords.remove, ofList, () => hands.remove(list, index, ofList))
       : nothing;
   if (item.kind === 'group' && item.nodes.length > mostOpen) {
-    return html`<details class="item" ?open=${isWrong(item, hands)}>
+    return html`<details class="item" ${opensWhen(isWrong(item, hands))}>
       <summary>${sentenceCase(name)}</summary>
       <div class="inside">${insideGroup(item, name, hands)} ${remove}</div>
     </details>`;

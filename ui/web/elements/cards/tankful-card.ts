@@ -37,6 +37,7 @@ import {
 } from '../../../words/index.ts';
 import { tell } from '../../app/events.ts';
 import { LightElement } from '../light-element.ts';
+import { opensWhen } from '../opens-when.ts';
 import { cautionsIn, type PlacedCaution } from './card-cautions.ts';
 import { type CardPlan, nodesIn, planOf } from './card-plan.ts';
 import { cautionsAt } from './cautions-at.ts';
@@ -116,7 +117,7 @@ export class TankfulCard extends LightElement {
       ${
         more.length === 0
           ? nothing
-          : html`<details class="more" ?open=${open}>
+          : html`<details class="more" ${opensWhen(open)}>
               <summary>${cardWords.more(moreCount.given + moreCount.assumed, moreCount.assumed)}</summary>
               ${foldedNodes(more, inMore)}
             </details>`
