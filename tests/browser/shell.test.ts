@@ -66,6 +66,31 @@ describe('the row of links', () => {
     }
   });
 
+  it('says where one is after a leap over rooms, and at the top the first', async () => {
+    const { page } = await open();
+    const scrolled = async (to_px: number, name: string) => {
+      await page.evaluate((y) => scrollTo(0, y), to_px);
+      await page.waitForFunction(
+        (room) => document.querySelector<HTMLElement>('.rooms [aria-current]')?.innerText === room,
+        name,
+        { timeout: 5000 },
+      );
+    };
+    await scrolled(0, 'Answers');
+    await page.getByRole('navigation').getByRole('link', { name: 'Where the heat goes' }).click();
+    await page.waitForSelector('.figure-groups');
+    await scrolled(0, 'Answers');
+    // Past the end of the last room, from where no room is met on the way up.
+    await scrolled(1e6, 'Where the heat goes');
+    await scrolled(0, 'Answers');
+    // Between the rooms stands what belongs to the one before.
+    await scrolled(1e6, 'Where the heat goes');
+    const list = await page
+      .locator('tankful-parts-list')
+      .evaluate((part) => part.getBoundingClientRect().bottom + scrollY);
+    await scrolled(list - 300, 'Section');
+  });
+
   it('leads, as the dangers do, also to what is still to be loaded', async () => {
     const { page } = await open();
     const danger = page.locator('.dangers a').first();

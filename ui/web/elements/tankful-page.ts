@@ -37,8 +37,8 @@ export class TankfulPage extends LightElement {
   @property({ attribute: false }) page!: Page;
 
   @state() private inSight: Room | null = null;
-  /** Rooms in sight. */
-  private readonly there = new Set<Room>();
+  /** Rooms that begin above the line which decides where one is. */
+  private readonly begun = new Set<Room>();
 
   private leave = () => {};
   private openedPart: string | null = null;
@@ -69,16 +69,13 @@ export class TankfulPage extends LightElement {
     const sight = new IntersectionObserver(
       (seen) => {
         for (const { isIntersecting, target } of seen) {
-          if (isIntersecting) this.there.add(target.id as Room);
-          else this.there.delete(target.id as Room);
+          if (isIntersecting) this.begun.add(target.id as Room);
+          else this.begun.delete(target.id as Room);
         }
-        // Two rooms may stand side by side: the one that was asked for is meant.
-        const { inSight } = this;
-        if (inSight && this.there.has(inSight)) return;
-        this.inSight = rooms.find((room) => this.there.has(room)) ?? inSight;
+        this.inSight = this.roomAtLine();
       },
-      // The line a fifth down the window decides which room one is in.
-      { rootMargin: '-20% 0px -79% 0px' },
+      // All that begins above the line a fifth down the window, however far above.
+      { rootMargin: '1000000px 0px -79% 0px' },
     );
     for (const room of rooms) {
       const place = this.querySelector(`#${room}`);
@@ -92,6 +89,15 @@ export class TankfulPage extends LightElement {
       sight.disconnect();
     };
     this.addEventListener('click', (event) => void this.onLink(event));
+  }
+
+  /** The room that began last; above them all, the first. Two may stand side by side: the one asked for is meant. */
+  private roomAtLine(): Room {
+    const begun = rooms.filter((room) => this.begun.has(room));
+    const last = begun[begun.length - 1] ?? rooms[0];
+    const edges = (room: Room) => this.querySelector(`#${room}`)?.getBoundingClientRect() ?? new DOMRect();
+    const beside = begun.filter((room) => edges(room).bottom > edges(last).top);
+    return beside.find((room) => room === this.inSight) ?? beside[0] ?? last;
   }
 
   protected override updated(_changed: PropertyValues): void {
