@@ -103,7 +103,9 @@ const partTitles: Readonly<Record<string, string>> = {
 
 /** "Coil: household" for a part with a name, "Store" for one without. */
 export function partTitle(path: string, name: string | null): string {
-  const title = partTitles[path.replace(/\[\d+\]$/, '')] ?? sentenceCase(path);
+  const kind = path.replace(/\[\d+\]$/, '');
+  // A file may have names that every object knows.
+  const title = Object.hasOwn(partTitles, kind) ? partTitles[kind] : sentenceCase(path);
   return name === null ? title : `${title}: ${name}`;
 }
 

@@ -28,6 +28,11 @@ describe('the name of an input', () => {
   it('of a path that nothing is known of is its last step', () => {
     expect(inputLabel('store.unheard', scenario)).toBe('Store, unheard');
   });
+
+  it.each(['__proto__', 'constructor', 'toString'])('is %s where a file has that name', (name) => {
+    expect(inputLabel(name, scenario).toLowerCase()).toBe(name.toLowerCase());
+    expect(inputLabel(`store.${name}`, scenario)).toBe(`Store, ${name}`);
+  });
 });
 
 describe('the part an input lies in', () => {
