@@ -1,4 +1,5 @@
 /** Which doubts can move heat and temperatures; the others would only cost runs. */
+import type { PlantDescription } from '../parts/description.ts';
 
 /** Paths, or ends of them, that set off a caution, cost money or move the heat by less than is computed. */
 const IDLE = [
@@ -8,6 +9,7 @@ const IDLE = [
   /^site\b/,
   /\.coldest_return$/,
   /\.limit$/,
+  /\.bore$/,
   /\.humidity$/,
   /\.swing$/,
   /\.warmest$/,
@@ -17,6 +19,17 @@ const IDLE = [
 
 export function movesHeat(path: string): boolean {
   return !IDLE.some((idle) => idle.test(path));
+}
+
+/** As `movesHeat`, for one plant: through a source's coil the flow is given, so what it loses in pressure moves nothing. */
+export function movesHeatOf(plant: PlantDescription): (path: string) => boolean {
+  return (path) => movesHeat(path) && !losesPressureUnheard(plant, path);
+}
+
+/** Whether a path is friction or bore of a coil that the household does not draw through. */
+function losesPressureUnheard({ coils, taps }: PlantDescription, path: string): boolean {
+  const coil = /^coils\[(\d+)\]\.(friction|bore)$/.exec(path);
+  return coil !== null && coils[Number(coil[1])]?.name !== taps?.coil;
 }
 
 export function movesMoney(path: string): boolean {

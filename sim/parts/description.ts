@@ -83,6 +83,8 @@ export interface CoilDescription {
   outside_film: number;
   /** Multiplier on the inside film (default 1). */
   inside_film: number;
+  /** Multiplier on the pressure lost in its turns (default 1). */
+  friction: number;
 }
 
 /** A span of the week: `days` counts Monday as 0; from and to are seconds after midnight, to > from. */

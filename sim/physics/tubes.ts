@@ -73,6 +73,23 @@ export function findTube(standard: TubeStandard, size: string): TubeGeometry | n
   return ownTube(words, table.material, outside * table.unit_m, (outside - 2 * wall) * table.unit_m);
 }
 
+/** Share by which a wall may be thicker or thinner than its table's. */
+const WALL_TOLERANCE = 0.1;
+
+/**
+ * Least and greatest bore of a standard's tube, as multiples of its table's [-]: the wall is a tenth thicker or thinner;
+ * PEX is listed with its least wall and is never thinner.
+ *
+ * Source: ASTM B88, B280, A269, F876 and EN 1057, tolerances of the wall (from memory; outside diameters are closer).
+ */
+export function boreTolerance(
+  standard: TubeStandard,
+  { outside_diameter_m, inside_diameter_m }: Pick<TubeGeometry, 'outside_diameter_m' | 'inside_diameter_m'>,
+): [low: number, high: number] {
+  const share = (WALL_TOLERANCE * (outside_diameter_m - inside_diameter_m)) / inside_diameter_m;
+  return [1 - share, standard === 'PEX' ? 1 : 1 + share];
+}
+
 /**
  * A tube by its own diameters [m] and a material of `TUBE_MATERIALS`.
  *

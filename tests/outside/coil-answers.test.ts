@@ -48,6 +48,7 @@ function tradeCoil(
     bundling: share,
     outside_film: 1,
     inside_film: share,
+    friction: 1,
   };
   return coil;
 }

@@ -5,7 +5,7 @@ import type { Answer, Limit } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type Facts } from '../band.ts';
 import { type Edit, edited } from '../edit.ts';
 import type { DoJobs } from '../job.ts';
-import { movesHeat } from '../matters.ts';
+import { movesHeatOf } from '../matters.ts';
 import { finerEdits } from '../stretch.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { type Question, readQuestion } from '../vary.ts';
@@ -28,7 +28,7 @@ const LEAST_LEVER_K = 0.3;
 /** @throws RangeError for a scenario that cannot be read or run */
 export async function breaksAnswer(question: BreaksQuestion): Promise<Answer> {
   const { plant, filled, marks } = readQuestion(question);
-  const doubts = doubtsOf(filled, movesHeat, marks);
+  const doubts = doubtsOf(filled, movesHeatOf(plant), marks);
   const plan = planOf(plant);
   const ends = [[], finerEdits(plant.run), ...doubtJobs(doubts).map(({ edits }) => edits)];
   const planned = ends.length * Object.keys(plan.jobs).length;

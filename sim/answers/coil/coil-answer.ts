@@ -86,7 +86,10 @@ export function coilAnswer(question: CoilQuestion): Answer {
     (varied) => {
       // The store asked about stays; all else is as at the doubt's end.
       const there = { ...askedOf(varied, question), tank_C: asked.tank_C };
-      return factsOf(householdCoil(varied, householdOf(varied).coil, there), there, varied);
+      const own = householdCoil(varied, householdOf(varied).coil, there);
+      // Tube is paid for as it is listed, whatever its wall turns out to be.
+      const price = coilPrice({ ...own.coil, tube: coil.tube }, varied.prices);
+      return { ...factsOf(own, there, varied), price };
     },
     question.onProgress,
   );

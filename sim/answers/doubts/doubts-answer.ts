@@ -8,7 +8,7 @@ import type { PlantDescription } from '../../parts/description.ts';
 import type { Answer, Banded } from '../answer.ts';
 import { exactly, type Facts } from '../band.ts';
 import type { DoJobs, Job, JobDone } from '../job.ts';
-import { movesHeat } from '../matters.ts';
+import { movesHeatOf } from '../matters.ts';
 import { refusal } from '../refusal.ts';
 import { temperaturesOf, variantJobs } from '../store/runs.ts';
 import { finerEdits } from '../stretch.ts';
@@ -51,7 +51,7 @@ export async function doubtsAnswer(question: DoubtsQuestion): Promise<Answer> {
   const read = readQuestion(question);
   const { plant, filled, marks } = read;
   const file = { scenario, filled, marks };
-  const varied = variedOf(file, movesHeat);
+  const varied = variedOf(file, movesHeatOf(plant));
   const chance = chanceOf(file);
   if (varied.length === 0 && chance === null) throw sureOfAll();
   const ends = endJobs(file, varied);

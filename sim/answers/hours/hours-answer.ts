@@ -3,7 +3,7 @@ import type { EngineDescription, PlantDescription } from '../../parts/descriptio
 import type { Answer } from '../answer.ts';
 import { bandsOf, type Doubt, doubtJobs, doubtsOf, type Facts } from '../band.ts';
 import type { DoJobs } from '../job.ts';
-import { movesHeat, movesMoney } from '../matters.ts';
+import { movesHeatOf, movesMoney } from '../matters.ts';
 import { finerEdits } from '../stretch.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
@@ -29,7 +29,7 @@ export async function hoursAnswer(question: HoursQuestion): Promise<Answer> {
   const engine = engineOf(plant);
   const plan = planOf(engine, plant.taps?.draws ?? []);
   const charging_s = chargingTime(engine);
-  const doubts = doubtsOf(filled, movesHeat, marks);
+  const doubts = doubtsOf(filled, movesHeatOf(plant), marks);
   const planned = MONTHS * (TRIES + 1) + (2 * doubts.length + 1) * TRIES_AT_END;
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);
   const months = await byMonth(sweep, plant, plan, charging_s);

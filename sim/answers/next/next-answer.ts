@@ -8,7 +8,7 @@ import { exactly } from '../band.ts';
 import { jobAt, placesOf, variedOf } from '../doubts/varied.ts';
 import { edited } from '../edit.ts';
 import type { DoJobs, Job, JobDone } from '../job.ts';
-import { movesHeat, movesMoney } from '../matters.ts';
+import { movesHeatOf, movesMoney } from '../matters.ts';
 import { finerEdits } from '../stretch.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { type Question, readQuestion } from '../vary.ts';
@@ -60,9 +60,10 @@ export async function nextAnswer(question: NextQuestion): Promise<Answer> {
     const { filled, marks } = readQuestion({ scenario: changed, context });
     return { edits, file: { scenario: changed, filled, marks } };
   });
-  const places = placesOf(variedOf({ scenario, filled, marks }, movesHeat), VARIED_RUNS, SEED);
+  const moves = movesHeatOf(plant);
+  const places = placesOf(variedOf({ scenario, filled, marks }, moves), VARIED_RUNS, SEED);
   const varied = designs.map(({ edits, file }) => {
-    const inputs = variedOf(file, movesHeat);
+    const inputs = variedOf(file, moves);
     return places.map((at, i): Job => ({ edits: [...edits, ...jobAt(file, inputs, at, i).edits] }));
   });
   const sweep = new Sweep(question.doJobs, 1 + designs.length * (1 + VARIED_RUNS), question.onProgress);

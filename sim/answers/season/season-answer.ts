@@ -3,7 +3,7 @@ import type { PlantDescription } from '../../parts/description.ts';
 import type { Answer, Column, Curve, Limit, Table } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts } from '../band.ts';
 import type { DoJobs, JobDone } from '../job.ts';
-import { movesHeat } from '../matters.ts';
+import { movesHeatOf } from '../matters.ts';
 import { finerEdits } from '../stretch.ts';
 import { SEASON_COUNT, seasonJobs } from '../sun/runs.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
@@ -18,7 +18,7 @@ export interface SeasonQuestion extends Question {
 /** @throws RangeError for a scenario that cannot be read or run */
 export async function seasonAnswer(question: SeasonQuestion): Promise<Answer> {
   const { plant, filled, marks } = readQuestion(question);
-  const doubts = doubtsOf(filled, movesHeat, marks);
+  const doubts = doubtsOf(filled, movesHeatOf(plant), marks);
   const years = yearJobs(plant.store);
   const ends = [[], finerEdits(plant.run), ...doubtJobs(doubts).map(({ edits }) => edits)];
   const sweep = new Sweep(question.doJobs, years.length + ends.length * SEASON_COUNT, question.onProgress);

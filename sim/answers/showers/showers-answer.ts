@@ -7,7 +7,7 @@ import { ShowerBench } from '../coil/shower-bench.ts';
 import { edited } from '../edit.ts';
 import { householdOf, showerOf } from '../household.ts';
 import type { DoJobs, Job, JobDone } from '../job.ts';
-import { movesHeat } from '../matters.ts';
+import { movesHeatOf } from '../matters.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { type Question, readQuestion } from '../vary.ts';
 import { countToTry, ROW_BEGINS_S, type RowPlan, startsOf, type WarmRow, warmRow } from './in-a-row.ts';
@@ -45,7 +45,7 @@ export async function showersAnswer(question: ShowersQuestion): Promise<Answer> 
   const full = bench.atTank(lowest_tank_C ?? bench.boiling_C);
   const gap_s = gapOf(taps);
   const plan = { shower, gap_s, count: countToTry(plant, shower, bench.cold_C, gap_s) };
-  const doubts = doubtsOf(filled, movesHeat, marks);
+  const doubts = doubtsOf(filled, movesHeatOf(plant), marks);
   const heatings = heatingsOf(plant);
   const planned = MOST_DULL_DAYS + 3 + heatings.length * WAITS_S.length + 4 * doubts.length;
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);

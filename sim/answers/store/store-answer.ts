@@ -5,7 +5,7 @@ import type { Answer, Limit } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts } from '../band.ts';
 import type { Edit } from '../edit.ts';
 import type { DoJobs, Job } from '../job.ts';
-import { movesHeat } from '../matters.ts';
+import { movesHeatOf } from '../matters.ts';
 import { finerEdits } from '../stretch.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { type Question, readQuestion } from '../vary.ts';
@@ -25,7 +25,7 @@ const RUNS_A_VARIANT = 3;
 export async function storeAnswer(question: StoreQuestion): Promise<Answer> {
   const { plant, filled, marks } = readQuestion(question);
   const variants = choicesOf(plant).map((choice) => variantOf(plant, question.scenario, choice));
-  const doubts = doubtsOf(filled, movesHeat, marks);
+  const doubts = doubtsOf(filled, movesHeatOf(plant), marks);
   const ends = [{ edits: finerEdits(plant.run) }, ...doubtJobs(doubts)];
   const planned = 1 + RUNS_A_VARIANT * (variants.length + ends.length);
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);

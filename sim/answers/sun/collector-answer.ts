@@ -4,7 +4,7 @@ import { planeOfArray } from '../../parts/weather/plane-of-array.ts';
 import type { Answer } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf } from '../band.ts';
 import type { DoJobs, JobDone } from '../job.ts';
-import { movesHeat, movesMoney } from '../matters.ts';
+import { movesHeatOf, movesMoney } from '../matters.ts';
 import { finerEdits } from '../stretch.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
@@ -37,7 +37,7 @@ export async function collectorAnswer(question: CollectorQuestion): Promise<Answ
   const { plant, filled, marks } = readQuestion(question);
   const collector = collectorOf(plant);
   const sizes = sizesAround(collector, question.scenario);
-  const doubts = doubtsOf(filled, movesHeat, marks);
+  const doubts = doubtsOf(filled, movesHeatOf(plant), marks);
   const timetable = sparedHow(plant) === 'spared_by_hours';
   const planned =
     2 * sizes.length -

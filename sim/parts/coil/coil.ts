@@ -327,7 +327,8 @@ export class Coil {
     const density_kg_m3 = lookUp(this.inside.density, mean_C);
     return pressureLoss(
       {
-        length_m: this.course.length_m,
+        // What longer tube would lose: the way in and out stays.
+        length_m: this.description.friction * this.course.length_m,
         inside_diameter_m: tube.inside_diameter_m,
         curvature: this.films.curvature,
         roughness_m: DRAWN_ROUGHNESS,

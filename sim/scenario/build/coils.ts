@@ -1,7 +1,9 @@
 /** Coils: tube, turns and where they hang, checked against the store they must fit into. */
 import type { CoilDescription, StoreDescription } from '../../parts/description.ts';
 import { BUNDLING, CLEAR_M } from '../../physics/coil-outside.ts';
+import { boreTolerance, type TubeStandard } from '../../physics/tubes.ts';
 import type { Desk } from '../desk.ts';
+import type { Band } from '../field.ts';
 import { coil as coilField } from '../fields/coil.ts';
 import type { ScenarioValues } from '../fields/index.ts';
 import type { SketchedCoil } from '../sketch.ts';
@@ -12,6 +14,16 @@ type Steps = readonly PropertyKey[];
 
 /** Smallest coil a tube is wound to without kinking, in tube diameters (annealed copper; trade practice). */
 const TIGHTEST = 6;
+
+/** Ends of the published formulas for coils (`coilFrictionSpread`) but for the last fifth before turbulence. */
+const FRICTION_BAND: Band = ['0.9', '1.25'];
+
+/** What a standard lets the bore be; a tube measured by hand is as it was measured. */
+function boreBand(kind: CoilRead['tube']['kind'], tube: CoilDescription['tube']): Band | null {
+  if (kind === 'own') return null;
+  const [low, high] = boreTolerance(kind as TubeStandard, tube);
+  return [low.toFixed(3), high.toFixed(3)];
+}
 
 /** Which coil serves whom: a source's coil is fed from the top, the household's from the bottom. */
 export type Users = Record<string, 'engine' | 'collector' | 'taps'>;
@@ -65,7 +77,7 @@ function coilFrom(
   store: StoreDescription | null,
   user: Users[string] | null,
 ): CoilMade | null {
-  const tube = tubeFrom(desk, [...steps, 'tube'], read.tube);
+  const listed = tubeFrom(desk, [...steps, 'tube'], read.tube);
   if (read.rolls > 1 && read.join === null) {
     desk.problem(
       [...steps, 'join'],
@@ -74,7 +86,19 @@ function coilFrom(
       `say how the ${read.rolls} rolls are joined: it decides the pressure`,
     );
   }
-  if (!tube || !store) return null;
+  if (!listed || !store) return null;
+  // What a source's pump drives through its coil is given: its pressure is told of, and moves nothing else.
+  const pressed = user === 'taps' || user === 'engine';
+  const bore = desk.complete(coilField, steps, 'bore', read.bore, () => ({
+    value: 1,
+    band: pressed ? boreBand(read.tube.kind, listed) : null,
+  }));
+  const tube = { ...listed, inside_diameter_m: bore * listed.inside_diameter_m };
+  if (!(tube.inside_diameter_m < tube.outside_diameter_m)) {
+    const most = Math.floor((1000 * tube.outside_diameter_m) / listed.inside_diameter_m) / 1000;
+    desk.problem([...steps, 'bore'], `less than ${most}, which leaves no wall`, `${bore}`, 'measure the bore');
+    return null;
+  }
   const outside = tube.outside_diameter_m;
   const width = narrowest(store);
   const coil_diameter_m = desk.complete(coilField, steps, 'coil_diameter', read.coil_diameter, () => ({
@@ -126,6 +150,10 @@ function coilFrom(
     }),
     outside_film: read.outside_film,
     inside_film: read.inside_film,
+    friction: desk.complete(coilField, steps, 'friction', read.friction, () => ({
+      value: 1,
+      band: pressed ? FRICTION_BAND : null,
+    })),
   };
   const sketch = {
     side_by_side: read.side_by_side,

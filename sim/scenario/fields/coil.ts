@@ -100,6 +100,29 @@ export const coil = group(
           'Coil outlet test: stirred store, steady flow for 5 minutes, log the cold, the outlet and the store.',
       },
     ),
+    friction: plain(
+      'pressure lost in its turns against the formula',
+      [0.3, 3],
+      derived(
+        '1, the formula as it is',
+        'D',
+        'published formulas for coils lie from 6 % below this one to 10 to 25 % above, 45 % just before the flow turns turbulent',
+      ),
+      {
+        measure:
+          'Pressure gauges before and after the coil at a flow taken by the bucket; over what is computed for that flow.',
+      },
+    ),
+    bore: plain(
+      'bore against its table',
+      [0.7, 1.3],
+      derived(
+        '1, the table as it is',
+        'D',
+        'standards let the wall be a tenth thicker or thinner, PEX only thicker (from memory)',
+      ),
+      { measure: 'Caliper across the bore of a clean cut, over the bore of the table.' },
+    ),
     inside_film: plain(
       'inside film against the formula',
       [0.3, 2],

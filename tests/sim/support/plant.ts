@@ -76,6 +76,7 @@ export function coilOf(name: string, over: Partial<CoilDescription> = {}): CoilD
     bundling: 0.75,
     outside_film: 0.8,
     inside_film: 1,
+    friction: 1,
     ...over,
   };
 }

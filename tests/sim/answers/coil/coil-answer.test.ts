@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../../../sim/answers/answer.ts';
+import type { Answer, Banded } from '../../../../sim/answers/answer.ts';
 import { type BareCoil, bareScenario } from '../../../../sim/answers/coil/bare-scenario.ts';
 import { chargingAnswer } from '../../../../sim/answers/coil/charging-answer.ts';
 import { coilAnswer } from '../../../../sim/answers/coil/coil-answer.ts';
 import { coilOf } from '../../../../sim/answers/coil/coil-of.ts';
 import { ShowerBench } from '../../../../sim/answers/coil/shower-bench.ts';
 import { edited } from '../../../../sim/answers/edit.ts';
+import { householdOf } from '../../../../sim/answers/household.ts';
+import { coilFrictionSpread } from '../../../../sim/physics/coil-spread.ts';
 import { readScenario, type Scenario } from '../../../../sim/scenario/index.ts';
 import { toteScenario } from '../scenarios.ts';
 
@@ -74,6 +76,49 @@ describe('coilAnswer', () => {
 
   it('marks the present coil in its tables', () => {
     const { candidates, worth, joined } = answer.tables;
+  // The formulas lie as far apart as physics.md 3 has it; a tenth of a 0.032 in wall is 2.1 % of a 0.311 in bore.
+  it('has its pressure between the published formulas and its speed between the walls that a standard allows', () => {
+    const bare = bareScenario({
+      tube: { kind: 'refrigeration', size: '3/8 in' },
+      length: '50 ft',
+      flow: '2 gpm',
+      tank: '140 F',
+      cold: '50 F',
+    });
+    const { pressure_drop_Pa, velocity_m_s } = coilAnswer({
+      scenario: bare,
+      context: {},
+      flow_m3_s: 2 * 6.309e-5,
+    }).facts;
+    const reach = ({ value, low, high }: Banded) => [low / value, high / value];
+    const { coil } = householdOf(plantOf(bare));
+    const d = coil.tube.inside_diameter_m;
+    const reynolds = (velocity_m_s.value * d) / 0.8e-6;
+    const spread = coilFrictionSpread(reynolds, d / coil.coil_diameter_m);
+    const [low, high] = reach(pressure_drop_Pa);
+    expect(low).toBeLessThan(Math.min(0.88, spread.low));
+    expect(low).toBeGreaterThan(0.8);
+    expect(high).toBeGreaterThan(Math.max(1.15, spread.high));
+    expect(high).toBeLessThan(1.35);
+    const [slow, fast] = reach(velocity_m_s);
+    expect(slow).toBeCloseTo(0.9797 ** 2, 2);
+    expect(fast).toBeCloseTo(0.9797 ** -2, 2);
+  });
+
+  it('takes friction and bore that were measured at their word', () => {
+    const [household, engine] = toteScenario().coils ?? [];
+    const at = (own: object) => {
+      const tried = toteScenario({ coils: [{ ...household, ...own }, engine] });
+      return coilAnswer({ scenario: tried, context: {}, flow_m3_s: 1e-4 }).facts.pressure_drop_Pa;
+    };
+    const was = at({});
+    const is = at({ friction: 1.2, bore: 1 });
+    expect(is.value / was.value).toBeGreaterThan(1.15);
+    expect(is.value / was.value).toBeLessThan(1.2);
+    expect((is.high - is.low) / is.value).toBeLessThan(0.2 * ((was.high - was.low) / was.value));
+    expect(at({ bore: 0.98 }).value / was.value).toBeCloseTo(0.98 ** -4.8, 1);
+  });
+
     const key = candidates.columns.findIndex((each) => each.key === 'lowest_tank_C');
     for (const table of [candidates, worth, joined]) {
       expect(table.rows[table.present ?? -1][key]).toBe(answer.facts.lowest_tank_C.value);

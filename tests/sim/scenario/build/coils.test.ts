@@ -32,6 +32,34 @@ describe('a coil', () => {
     expect(high).toBeGreaterThan(bundling);
   });
 
+  it.each([
+    // Walls of 0.045, 0.032 and 0.097 in, a tenth thicker or thinner, PEX only thicker; bores of 0.785, 0.311 and 0.681 in.
+    [{ kind: 'plumbing L', size: '3/4 in' }, [1 - 0.009 / 0.785, 1 + 0.009 / 0.785]],
+    [{ kind: 'refrigeration', size: '3/8 in' }, [1 - 0.0064 / 0.311, 1 + 0.0064 / 0.311]],
+    [{ kind: 'PEX', size: '3/4 in' }, [1 - 0.0194 / 0.681, 1]],
+  ])('of %o may have the bore that its standard lets it have', (tube, ends) => {
+    const { coil: made, byPath } = one({ tube: tube as Coil['tube'], roll_length: '20 ft' });
+    expect(made.friction).toBe(1);
+    const band = (byPath.get('coils[0].bore')?.band ?? []).map(Number);
+    expect(band[0]).toBeCloseTo(ends[0], 3);
+    expect(band[1]).toBeCloseTo(ends[1], 3);
+  });
+
+  it('measured by hand has its own bore, and a source’s coil no doubt that moves nothing', () => {
+    const tube = { kind: 'own', material: 'copper', outside: '7/8 in', inside: '0.785 in' } as const;
+    const { byPath } = one({ tube });
+    expect(byPath.get('coils[0].bore')?.band).toBeNull();
+    expect(byPath.get('coils[0].friction')?.band).toEqual(['0.9', '1.25']);
+    const idle = one({}, {}).byPath;
+    expect(idle.get('coils[0].friction')?.band).toBeNull();
+    expect(idle.get('coils[0].bore')?.band).toBeNull();
+  });
+
+  it('is refused a bore that leaves no wall', () => {
+    const [problem] = problemsWith({ coils: [{ ...coil, bore: 1.2 }], taps });
+    expect(problem).toMatchObject({ path: 'coils[0].bore', expected: expect.stringContaining('1.11') });
+  });
+
   it('spread over a height is drawn out to fill it', () => {
     const { coil: made } = one({ spacing: 'spread', roll_length: '30 ft', from: '4 in', to: '28 in' });
     expect(made.top_m).toBeCloseTo(0.7112, 9);
