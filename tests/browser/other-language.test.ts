@@ -27,7 +27,17 @@ beforeAll(async () => {
 }, 240_000);
 afterAll(() => rmSync(dirname(new URL(home).pathname), { recursive: true, force: true }));
 
-const examples = soundFiles().map((name) => JSON.parse(textOf(name)) as Scenario);
+const sound = soundFiles().map((name) => JSON.parse(textOf(name)) as Scenario);
+/** Notes stand in the cards of what they are about. */
+const noted: Scenario = {
+  ...sound[1],
+  name: 'Design with notes',
+  coils: [
+    ...(sound[1].coils ?? []),
+    { name: 'spare', tube: { kind: 'refrigeration', size: '3/8 in' }, roll_length: '20 ft', to: '30 in' },
+  ],
+};
+const examples = [...sound, noted];
 const names = [...new Set(examples.flatMap(namesIn))].sort((a, b) => b.length - a.length);
 
 /** The page with the demo; `left` unfolds all there is and gives what is English on it. */
@@ -79,6 +89,15 @@ describe('the page in another language', () => {
     expect(errors).toEqual([]);
   }, 120_000);
 
+  it('would be seen: a text that is not in the table, and one that passes no door', async () => {
+    const { page, left } = await open();
+    await page.evaluate(() => {
+      const texts = ['a text nobody listed', '⟦in marks, and yet: turns cannot lie closer than touching⟧'];
+      for (const text of texts) document.body.appendChild(document.createElement('p')).textContent = text;
+    });
+    expect(await left()).toHaveLength(2);
+  });
+
   it.each(examples)(
     'has none in the cards and the drawing of $name',
     async (example) => {
@@ -127,6 +146,8 @@ describe('the page in another language', () => {
       // The worker reads it after the page has taken it.
       await page.locator('.troubles li').first().waitFor();
       expect([name, await left()]).toEqual([name, []]);
+      await page.selectOption('select[name=scenario]', 'demo');
+      await page.locator('tankful-troubles li').first().waitFor({ state: 'detached' });
     }
   }, 180_000);
 

@@ -1,6 +1,13 @@
 /** The ledger as a table: kWh, kBtu and the share of all that was there to spend. */
 import type { Ledger } from '../../sim/index.ts';
-import { fixed, ledgerSideWords, ledgerTotalWords, ledgerWords, reportWords } from '../words/index.ts';
+import {
+  fixed,
+  ledgerSideWords,
+  ledgerTotalWords,
+  ledgerWords,
+  numberText,
+  reportWords,
+} from '../words/index.ts';
 import { paint, type Screen } from './screen.ts';
 import { tableLines } from './table.ts';
 import { columnUnit } from './units.ts';
@@ -59,7 +66,9 @@ function totalOf({ paths }: Ledger, side: Side): number {
 /** How well the balance closes; a residual too small for decimals is said as a bound. */
 function residualLine({ residual_percent, throughput_J }: Ledger): string {
   const percent =
-    residual_percent < 0.0001 ? reportWords.leastResidual : `${Number(residual_percent.toPrecision(2))} %`;
+    residual_percent < 0.0001
+      ? reportWords.leastResidual
+      : `${numberText(Number(residual_percent.toPrecision(2)))} %`;
   const through = `${decimals(kWh.of(throughput_J))} ${kWh.symbol}`;
   return reportWords.residual(ledgerTotalWords.residual, percent, through);
 }

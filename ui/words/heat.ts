@@ -1,4 +1,5 @@
 /** Words of Where the heat goes. */
+import { numberText } from './locale.ts';
 
 /** Words for the places that heat comes from, passes and ends in: short ones for the drawing, whole ones for the table. */
 export const heatWords = {
@@ -16,7 +17,7 @@ export const heatWords = {
   gained: 'Warmer than at the start',
   lost: 'Cooler than at the start',
   residual: 'Unaccounted for',
-  under: (percent: number) => `under ${percent} %`,
+  under: (percent: number) => `under ${numberText(percent)} %`,
   nothing: 'No heat moved in this span.',
   sentence: (flows: string) => `Heat from left to right, widths to scale: ${flows}.`,
   short: {

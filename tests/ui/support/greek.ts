@@ -1,7 +1,7 @@
 /** A language made by machine: what sim says, letter by letter in Greek, so that what is left in Latin letters was not translated. */
 const greek = 'αβψδεφγηιξκλμνοπθρστυβωχυζ';
 
-export function inGreek(text: string): string {
+function inGreek(text: string): string {
   return text.replace(/[a-z]/gi, (letter) => {
     const own = greek[letter.toLowerCase().charCodeAt(0) - 97];
     return letter === letter.toLowerCase() ? own : own.toUpperCase();

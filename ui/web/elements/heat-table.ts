@@ -1,6 +1,13 @@
 /** The flows of heat as rows: from where, to where, in both units, and their share of all there was to spend. */
 import { html, type nothing, type TemplateResult } from 'lit';
-import { bothEnergies, fixed, heatWords, ledgerSideWords, type Units } from '../../words/index.ts';
+import {
+  bothEnergies,
+  fixed,
+  heatWords,
+  ledgerSideWords,
+  type Units,
+  withDecimalSign,
+} from '../../words/index.ts';
 import type { HeatBalance, HeatFlow } from '../app/heat-flows.ts';
 import { unbroken } from '../app/screen-units.ts';
 
@@ -55,7 +62,7 @@ export function heatTable(balance: HeatBalance, units: Units): TemplateResult {
         html`<tr class="residual">
           <th scope="row">${heatWords.residual}</th>
           <td></td>
-          <td>${rest < leastResidual_percent ? heatWords.under(leastResidual_percent) : `${rest.toPrecision(2)} %`}</td>
+          <td>${rest < leastResidual_percent ? heatWords.under(leastResidual_percent) : withDecimalSign(`${rest.toPrecision(2)} %`)}</td>
         </tr>`,
       ])}
       ${group(ledgerSideWords.inside, [rows('inside')])}
