@@ -42,6 +42,7 @@ export { storeAnswer } from './answers/store/store-answer.ts';
 export { collectorAnswer } from './answers/sun/collector-answer.ts';
 export { IntegrationError } from './numerics/integrator.ts';
 export type { PlantDescription } from './parts/description.ts';
+export { filledWeight } from './parts/filled-weight.ts';
 export * from './quantity/index.ts';
 export { detailOf, type Stretch } from './run/detail.ts';
 export type * from './run/result.ts';

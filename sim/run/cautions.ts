@@ -3,7 +3,7 @@
  * are in `ui/words`. Limits are the usual ones of the trade; local codes and licensed practice decide.
  */
 
-import { volumeBelow } from '../parts/store/geometry.ts';
+import { filledWeight } from '../parts/filled-weight.ts';
 import { fluidBoilingPoint } from '../physics/fluid.ts';
 import type { Plant } from '../plant/plant.ts';
 import type { Caution } from './result.ts';
@@ -61,8 +61,7 @@ type Figures = Record<string, number | null>;
 function storeCautions(plant: Plant, tally: Tally, f: Figures, add: Add): void {
   const { store } = plant;
   // The floor carries the store as filled, not as it stands when much has boiled off.
-  const { shape, water_depth_m } = store.description;
-  const mass = 1000 * volumeBelow(shape, water_depth_m);
+  const mass = filledWeight(store.description, plant.description.coils).filled_kg;
   const perArea = mass / (store.geometry.bottom_m2 || store.geometry.surface_m2);
   add('weight', 'store', perArea > FLOOR_KG_M2 ? 'warning' : 'note', 'store_mass_kg', mass);
   if ((f.boiled_kg ?? 0) > 0.01) add('boiling', 'store', 'danger', 'boiled_kg', f.boiled_kg);

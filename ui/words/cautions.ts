@@ -165,7 +165,7 @@ export const cautionWords = {
     title: cautionTitles.weight,
     figure: 'store_mass_kg',
     says: (kg, { mass }) =>
-      `${kg === null ? 'The water is heavy' : `The water alone weighs ${mass(kg)}`}; a house floor may not carry it, and boxes burst at corners and middles.`,
+      `${kg === null ? 'Filled, the store is heavy' : `Filled, water and coils weigh ${mass(kg)}, box and insulation not counted`}; a house floor may not carry it, and boxes burst at corners and middles.`,
     todo: () =>
       'Set it on the ground or have the floor checked, band the box, lay a pan and a drain, lock the lid against children.',
     licensed: true,

@@ -40,7 +40,7 @@ export const figureWords = {
   loss_J: { label: 'Heat lost from the store', group: 'store', none: 'none' },
   evaporated_kg: { label: 'Water evaporated', group: 'store', none: 'none' },
   boiled_kg: { label: 'Water boiled off', group: 'store', none: 'none' },
-  store_mass_kg: { label: 'Water in the store, by weight', group: 'store', none: 'unknown' },
+  store_mass_kg: { label: 'Water in the store at the end, by weight', group: 'store', none: 'unknown' },
   make_up_kg: { label: 'Water made up', group: 'store', none: 'none' },
   level_m_end: { label: 'Water depth at the end', group: 'store', none: 'unknown' },
   dry_s: { label: 'From the start until the store ran dry', group: 'store', none: 'never' },

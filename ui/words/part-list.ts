@@ -112,8 +112,8 @@ export function listedParts(scenario: Scenario, facts: SectionFacts | null, unit
   return [...list, ...around(scenario, say)];
 }
 
-function storeFacts({ store }: SectionFacts, units: Units): string {
-  return `${storeLine(store, units)}; ${waterLine(store, [], units)}`;
+function storeFacts(facts: SectionFacts, units: Units): string {
+  return `${storeLine(facts.store, units)}; ${waterLine(facts, units)}`;
 }
 
 /** A text of the file in the reader's units; as it stands where it cannot be read. */

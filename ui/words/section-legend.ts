@@ -1,9 +1,8 @@
 /** The scaled drawing in lines of text: what a builder reads beside it, and all there is for who cannot see it. */
 import {
+  filledWeight,
   type SectionFacts,
   type SketchedCoil,
-  waterMass,
-  waterVolume,
   windingTurns,
   woundTop,
 } from '../../sim/index.ts';
@@ -24,9 +23,10 @@ export interface LegendLine {
 
 type Store = SectionFacts['store'];
 
-export function waterLine({ shape, water_depth_m }: Store, layer_C: ArrayLike<number>, units: Units): string {
-  const volume = quantityText(waterVolume(shape, water_depth_m), 'volume', units);
-  return `${volume}, ${quantityText(waterMass(shape, water_depth_m, layer_C), 'mass', units)} of water`;
+/** How much fits below the water line, and what it weighs with the coils in it. */
+export function waterLine({ store, coils }: Pick<SectionFacts, 'store' | 'coils'>, units: Units): string {
+  const { to_line_m3, filled_kg } = filledWeight(store, coils);
+  return `${quantityText(to_line_m3, 'volume', units)}, filled ${quantityText(filled_kg, 'mass', units)}`;
 }
 
 export function storeLine({ shape, wall, liner }: Store, units: Units): string {
@@ -99,7 +99,7 @@ const faces = [
   ['lid', 'Lid'],
 ] as const;
 
-export function storeLines({ store }: SectionFacts, layer_C: ArrayLike<number>, units: Units): LegendLine[] {
+export function storeLines({ store, coils }: SectionFacts, units: Units): LegendLine[] {
   const lying = store.shape.kind === 'lying cylinder';
   const insulation = faces.flatMap(([face, title]) => {
     if (lying && face === 'bottom') return [];
@@ -112,7 +112,7 @@ export function storeLines({ store }: SectionFacts, layer_C: ArrayLike<number>, 
     {
       mark: '',
       title: 'Water',
-      text: `${tapeText(store.water_depth_m, units)} deep: ${waterLine(store, layer_C, units)}`,
+      text: `${tapeText(store.water_depth_m, units)} deep: ${waterLine({ store, coils }, units)}`,
     },
     ...insulation,
   ];
@@ -121,7 +121,6 @@ export function storeLines({ store }: SectionFacts, layer_C: ArrayLike<number>, 
 /** The drawing in a sentence, for those who do not see it. */
 export function sectionSentence(
   { store, coils, engine, collector, taps }: SectionFacts,
-  layer_C: ArrayLike<number>,
   units: Units,
 ): string {
   const coil = (each: SketchedCoil) =>
@@ -135,5 +134,5 @@ export function sectionSentence(
     ...(taps ? ['the household'] : []),
   ];
   const piped = outside.length === 0 ? '' : `; piped to ${outside.join(', ')}`;
-  return `Section of the store to scale: ${waterLine(store, layer_C, units)}, ${tapeText(store.water_depth_m, units)} deep; ${hung}${piped}.`;
+  return `Section of the store to scale: ${waterLine({ store, coils }, units)}, ${tapeText(store.water_depth_m, units)} deep; ${hung}${piped}.`;
 }

@@ -114,14 +114,14 @@ export function probesBlock({ probes, stick_m }: BuildSheet, both: Both): SheetB
 
 /** What it weighs and presses with. */
 export function weightBlock({ weight }: BuildSheet, both: Both): SheetBlock {
-  const { water_m3, water_kg, coils_kg, filled_kg, footprint_m2, floor_Pa, base_Pa } = weight;
+  const { to_line_m3, water_kg, coils_kg, filled_kg, footprint_m2, floor_Pa, base_Pa } = weight;
   const load = (pressure_Pa: number) =>
     `${Math.round(pressure_Pa / 47.880_259)} lb/${both.plain ? 'ft2' : 'ft²'} (${fixed(pressure_Pa / 1000, 1)} kPa)`;
   return {
     key: 'weight',
     title: 'Weight',
     lines: [
-      `Filled ${both.quantity(filled_kg, 'mass', 4)}: ${both.quantity(water_m3, 'volume')} of water ${both.quantity(water_kg, 'mass', 4)}, coils with what they hold ${both.quantity(coils_kg, 'mass')}; box and insulation not counted.`,
+      `Filled to its line, ${both.quantity(to_line_m3, 'volume')} with the coils in it, it weighs ${both.quantity(filled_kg, 'mass')}: water ${both.quantity(water_kg, 'mass')}, coils with what they hold ${both.quantity(coils_kg, 'mass')}; box and insulation not counted.`,
       `On ${both.quantity(footprint_m2, 'area')} of floor ${load(floor_Pa)}; floors of houses are made for about ${load(40 * 47.880_259)}.`,
       `At the foot the water presses ${load(base_Pa)} down, and outwards on the walls.`,
     ],

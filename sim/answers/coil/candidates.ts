@@ -3,7 +3,7 @@ import { turnsOf } from '../../parts/coil/course.ts';
 import type { CoilDescription, Prices, StoreDescription, Tube } from '../../parts/description.ts';
 import { findTube, type TubeStandard } from '../../physics/tubes.ts';
 import { rollsOf } from './rolls.ts';
-import { tubeMass } from './tube-mass.ts';
+import { tubeMass } from '../../parts/filled-weight.ts';
 
 /** What a builder looks at first. */
 const OFFERED: { standard: TubeStandard; sizes: string[] }[] = [

@@ -4,7 +4,7 @@ import type { CoilDescription, Fluid } from '../../parts/description.ts';
 import { Layout } from '../../parts/layout.ts';
 import { liquid, lookUp, REFERENCE_HEAT_CAPACITY } from '../../parts/liquid.ts';
 import { storeGeometry } from '../../parts/store/geometry.ts';
-import { tubeMass } from './tube-mass.ts';
+import { tubeMass } from '../../parts/filled-weight.ts';
 
 const WATER: Fluid = { kind: 'water', mass_share: 0 };
 /** Sections the coil is marched in: with twice as many the outlet moves by less than 0.01 K (tested). */

@@ -1,7 +1,6 @@
 /** What the scaled drawing of a plant shows, and the measures of its store that the drawing needs. */
 import type { PlantDescription, StoreShape } from '../../parts/description.ts';
 import { volumeBelow } from '../../parts/store/geometry.ts';
-import { waterDensity } from '../../physics/water.ts';
 import type { Sketch } from '../../scenario/index.ts';
 
 /** Light enough to be sent between threads at every move of a hand: no weather, no run. */
@@ -17,21 +16,6 @@ export function sectionFacts(plant: PlantDescription, { store, coils }: Sketch):
 /** Water held to a depth [m3]. */
 export function waterVolume(shape: StoreShape, depth_m: number): number {
   return volumeBelow(shape, depth_m);
-}
-
-/**
- * Mass of the water [kg] in layers of equal height, bottom first, each at its temperature [C]; without any, all of
- * it at 4 C, where it is heaviest.
- */
-export function waterMass(shape: StoreShape, depth_m: number, layer_C: ArrayLike<number>): number {
-  if (layer_C.length === 0) return volumeBelow(shape, depth_m) * waterDensity(4);
-  const height_m = depth_m / layer_C.length;
-  let mass = 0;
-  for (let i = 0; i < layer_C.length; i++) {
-    const volume = volumeBelow(shape, (i + 1) * height_m) - volumeBelow(shape, i * height_m);
-    mass += volume * waterDensity(layer_C[i]);
-  }
-  return mass;
 }
 
 /** Inside width in the plane of the drawing [m]: a box along its length, a lying cylinder across its end. */

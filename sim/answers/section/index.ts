@@ -5,7 +5,6 @@ export {
   drawnWidth,
   type SectionFacts,
   sectionFacts,
-  waterMass,
   waterVolume,
 } from './facts.ts';
 export { gripEdits } from './grip-edits.ts';

@@ -1,10 +1,10 @@
 /** Each coil as it is wound and hung. */
 import type { CoilDescription, StoreDescription, Tube } from '../../parts/description.ts';
+import { tubeMass } from '../../parts/filled-weight.ts';
 import { insideHeight } from '../../parts/store/geometry.ts';
 import { leastBendRadius } from '../../physics/bend-radius.ts';
 import type { SketchedCoil } from '../../scenario/index.ts';
 import { soldAs } from '../coil/rolls.ts';
-import { tubeMass } from '../coil/tube-mass.ts';
 import type { SectionFacts } from '../section/facts.ts';
 import { windingRadii, windingTurns, woundTop } from '../section/turns.ts';
 import { sheetsThickness } from './panels.ts';

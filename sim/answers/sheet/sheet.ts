@@ -59,6 +59,6 @@ export function buildSheet(facts: SectionFacts): BuildSheet {
     fittings: fittingsOf(facts, coils),
     probes: probesOf(facts),
     stick_m: Array.from({ length: ON_STICK }, (_, i) => ((i + 0.5) / ON_STICK) * water_depth_m),
-    weight: storeWeight(store, coils),
+    weight: storeWeight(store, facts.coils),
   };
 }

@@ -15,7 +15,7 @@ describe('the list of parts', () => {
   it('has every part of the demo with its facts', () => {
     expect(lines(demo, 'US')).toEqual([
       expect.stringMatching(
-        /^store \| {2}\| 48 in long, 36 in wide, 36 in high inside; .*; 239 gal, 2000 lb of water$/,
+        /^store \| {2}\| 48 in long, 36 in wide, 36 in high inside; .*; 239 gal, filled 2080 lb$/,
       ),
       expect.stringMatching(/^coils\[0\] \| household \| 2 × 60 ft in series of 3\/4 in plumbing tube/),
       expect.stringMatching(/^coils\[1\] \| engine \| 60 ft of/),

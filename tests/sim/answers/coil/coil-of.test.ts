@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { coilOf } from '../../../../sim/answers/coil/coil-of.ts';
 import { kneeLength, outletByLength } from '../../../../sim/answers/coil/endless.ts';
-import { tubeMass } from '../../../../sim/answers/coil/tube-mass.ts';
+import { tubeMass } from '../../../../sim/parts/filled-weight.ts';
 import { coilOf as description, tubeOf } from '../../support/plant.ts';
 
 const at = { flow_m3_s: 1.2e-4, tank_C: 60, cold_C: 7 };

@@ -72,14 +72,14 @@ export function sectionDrawing(facts: SectionFacts, options: SectionOptions): Se
     ghost ? ghostDrawing(frame, ghost, facts) : '',
     rulers(frame, store, units),
     temperatures(frame, now, layer_C, units),
-    label(waterLine(now, layer_C, units), frame.middle_x, frame.height - 8, { class: 'weight' }),
+    label(waterLine({ store: now, coils }, units), frame.middle_x, frame.height - 8, { class: 'weight' }),
   ];
   return {
     sheets,
     frame,
     handles: handlesOf(frame, facts, units),
-    legend: legendOf(facts, layer_C, units, ghost != null),
-    sentence: sectionSentence(facts, layer_C, units),
+    legend: legendOf(facts, units, ghost != null),
+    sentence: sectionSentence(facts, units),
   };
 }
 
@@ -191,12 +191,11 @@ function temperatures(
 
 function legendOf(
   facts: SectionFacts,
-  layer_C: ArrayLike<number>,
   units: Units,
   compared: boolean,
 ): LegendLine[] {
   return [
-    ...storeLines(facts, layer_C, units),
+    ...storeLines(facts, units),
     ...coilLines(facts, units),
     ...probesOf(facts).map(({ what, height_m }, i) => ({
       mark: String(i + 1),

@@ -51,7 +51,7 @@ describe('the scaled drawing', () => {
         'top 140 °F',
         'middle 104 °F',
         'bottom 68 °F',
-        '239 gal, 1980 lb of water',
+        '239 gal, filled 2010 lb',
       ]),
     );
     expect(svg).toContain('<stop offset="0.1667" stop-color="rgb(31,61,77)"/>');
@@ -61,8 +61,8 @@ describe('the scaled drawing', () => {
     const { svg } = drawn(facts, { layer_C: [] });
     expect(svg).not.toContain('section-water');
     expect(svg).not.toContain('°F');
-    // At its heaviest: 239.4 gal of 8.345 lb.
-    expect(texts(svg)).toContain('239 gal, 2000 lb of water');
+    // 239.4 gal of 8.345 lb and 52 ft of 1/2 in copper tube of 0.182 lb, less its own water, 1 lb.
+    expect(texts(svg)).toContain('239 gal, filled 2010 lb');
   });
 
   it('shows the water as deep as it stands, and where the design fills it to', () => {
@@ -79,7 +79,7 @@ describe('the scaled drawing', () => {
     const si = drawn(facts, { units: 'SI' });
     expect(si.frame).toEqual(frame);
     expect(texts(si.svg)).toEqual(
-      expect.arrayContaining(['813 mm', 'top 60 °C', '906 L, 898 kg of water', 'cm']),
+      expect.arrayContaining(['813 mm', 'top 60 °C', '906 L, filled 910 kg', 'cm']),
     );
   });
 
@@ -228,7 +228,7 @@ describe('the drawing in words', () => {
     // inch of polyiso (trade.md).
     expect(drawn(demoFacts).legend.map(({ mark, title, text }) => [mark, title, text].join(' | '))).toEqual([
       ' | Store | 48 in long, 36 in wide, 36 in high inside; 3/4 in plywood, EPDM liner',
-      ' | Water | 32 in deep: 239 gal, 1980 lb of water',
+      ' | Water | 32 in deep: 239 gal, filled 2080 lb',
       ' | Sides | 4 in of polyiso: R-22',
       ' | Bottom | 3 in of polyiso: R-17',
       ' | Lid | 4 in of polyiso, 1/2 in of plywood: R-23',
@@ -243,7 +243,7 @@ describe('the drawing in words', () => {
 
   it('is one sentence for those who do not see it', () => {
     expect(drawn(demoFacts).sentence).toBe(
-      'Section of the store to scale: 239 gal, 1980 lb of water, 32 in deep; coils household from 3 in to 28 11/16 in, engine from 3 in to 19 3/8 in, collector from 3 in to 16 3/4 in; piped to diesel set, tubes on the south wall, the household.',
+      'Section of the store to scale: 239 gal, filled 2080 lb, 32 in deep; coils household from 3 in to 28 11/16 in, engine from 3 in to 19 3/8 in, collector from 3 in to 16 3/4 in; piped to diesel set, tubes on the south wall, the household.',
     );
   });
 });
