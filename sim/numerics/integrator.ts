@@ -7,7 +7,9 @@
  * every linear invariant of the equations exactly (values and derivatives at both ends satisfy them), so a
  * state taken inside a step still closes the energy balance.
  */
+
 import { Solver } from '#odex';
+import { power } from './alike.ts';
 
 /** A system of ordinary differential equations y' = f(t, y) over named states. */
 export interface Equations {
@@ -61,6 +63,21 @@ const ROUNDING = 1e-14;
 /** Evaluations in one span: an hour at most, for which a stiff plant takes some thousands. */
 const MOST_IN_A_SPAN = 500_000;
 
+/** The package; only the length of the next step is worked out again, by powers that all engines compute alike. */
+class AlikeSolver extends Solver {
+  override midEx(j: number, h: number, x: number, y: number[], rates: number[]): boolean {
+    const goesOn = super.midEx(j, h, x, y, rates);
+    if (!goesOn || j === 0) return goesOn;
+    const { stepSizeFac1, stepSizeFac2, stepSafetyFactor1, stepSafetyFactor2 } = this.options;
+    const exponent = 1 / (2 * j + 1);
+    const least = power(stepSizeFac1, exponent);
+    const wanted = power(this.err / stepSafetyFactor1, exponent) / stepSafetyFactor2;
+    this.hh[j] = Math.min(Math.abs(h) / Math.min(stepSizeFac2 / least, Math.max(least, wanted)), this.hMax);
+    this.w[j] = this.a[j] / this.hh[j];
+    return true;
+  }
+}
+
 export class Integrator {
   evaluations = 0;
   steps = 0;
@@ -95,7 +112,7 @@ export class Integrator {
     this.#knownState = this.#f1.slice();
     this.#knownRates = this.#f1.slice();
     const sharpness = (i: number) => equations.sharpness?.[i] ?? 1;
-    this.#solver = new Solver((t, y, out) => this.#rates(t, y, out), equations.size, {
+    this.#solver = new AlikeSolver((t, y, out) => this.#rates(t, y, out), equations.size, {
       rawFunction: true,
       denseOutput: false,
       // The package's own limit has no message worth reading: evaluations are counted instead.
@@ -105,7 +122,7 @@ export class Integrator {
       // about its rest. At rest itself rates are rounding and it would halve for ever: below this (squared, over the
       // tolerance, per second) they count as none.
       uRound: RESTING,
-      stepSizeFac1: MOST_GROWTH ** -3,
+      stepSizeFac1: power(MOST_GROWTH, -3),
       maxExtrapolationColumns: tolerance < FINE ? MOST_COLUMNS : FEW_COLUMNS,
       relativeTolerance: equations.absoluteTolerance.map((_, i) => tolerance / sharpness(i)),
       absoluteTolerance: equations.absoluteTolerance.map((a, i) =>

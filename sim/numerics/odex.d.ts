@@ -11,6 +11,10 @@ export interface Options {
   maxExtrapolationColumns: number;
   /** Bounds how much longer the next step may be: with two columns `stepSizeFac1 ** (-1/3)` times. */
   stepSizeFac1: number;
+  /** Bounds how much shorter. */
+  stepSizeFac2: number;
+  stepSafetyFactor1: number;
+  stepSafetyFactor2: number;
   /** Machine precision; also the least square of scaled rates that the stiffness check heeds. */
   uRound: number;
   denseOutput: boolean;
@@ -33,10 +37,15 @@ export class Solver {
   dz: number[];
   /** Step size it would choose next, by column of the extrapolation; kept from one solve to the next. */
   hh: number[];
+  /** Evaluations up to a column, and those a second that its next step would cost. */
+  a: number[];
+  w: number[];
   /** Error of the step last tried, in tolerances. */
   err: number;
   /** No next step is longer; may be changed between two. */
   hMax: number;
+  /** Tries column j of a step h; false if the step is to be given up. Sets `err`, `hh` and `w` from the second on. */
+  midEx(j: number, h: number, x: number, y: number[], rates: number[]): boolean;
   solutionSegments(
     x: number,
     y0: number[],

@@ -1,4 +1,5 @@
 /** Knows no physics: two functions of an innermost loop, a few times faster than the library's and good to 2e-5. */
+import { power } from './alike.ts';
 
 /** One number seen as its bits: word 1 holds sign, exponent and the first digits (as on every machine in use). */
 const asNumber = new Float64Array(1);
@@ -12,7 +13,7 @@ const KNOTS = OCTAVES << 5;
 const roots = Float64Array.from({ length: KNOTS + 1 }, (_, k) => {
   asWords[0] = 0;
   asWords[1] = (FIRST + k) << 15;
-  return asNumber[0] ** (1 / 6);
+  return power(asNumber[0], 1 / 6);
 });
 
 /**

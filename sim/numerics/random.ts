@@ -2,6 +2,7 @@
  * Seeded chance: the same seed gives the same numbers on every machine. Nothing in `sim` draws from any
  * other source.
  */
+import { cosine, sine } from './alike.ts';
 
 /** Next number in [0, 1). */
 export type Uniform = () => number;
@@ -62,8 +63,8 @@ export function normalDeviates(uniform: Uniform): () => number {
     }
     const radius = Math.sqrt(-2 * Math.log(1 - uniform()));
     const angle = 2 * Math.PI * uniform();
-    kept = radius * Math.sin(angle);
-    return radius * Math.cos(angle);
+    kept = radius * sine(angle);
+    return radius * cosine(angle);
   };
 }
 

@@ -1,4 +1,5 @@
 /** The air a thing stands in, at any second of a run. */
+import { cosine } from '../numerics/alike.ts';
 import { curveAt, type HourlyCurve, meanPreserving } from '../numerics/interpolation.ts';
 import { standardPressure } from '../physics/water.ts';
 import type { Fault, HourlyWeather, Surroundings } from './description.ts';
@@ -54,7 +55,7 @@ export class Air {
   #swing(since_s: number): number {
     if (since_s !== this.#swingAt_s) {
       this.#swingAt_s = since_s;
-      this.#swingIs = Math.cos((2 * Math.PI * since_s) / DAY);
+      this.#swingIs = cosine((2 * Math.PI * since_s) / DAY);
     }
     return this.#swingIs;
   }

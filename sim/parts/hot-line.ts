@@ -3,6 +3,7 @@
  * for depends on how warm the coil's water comes, what heater and pipe do to it on the flow itself: `flowFor` finds
  * the flow that agrees with all of them.
  */
+import { power } from '../numerics/alike.ts';
 import type { BackupDescription, Draw } from './description.ts';
 import { liquid, lookUp, REFERENCE_HEAT_CAPACITY } from './liquid.ts';
 
@@ -34,7 +35,7 @@ export interface OutletLaw {
 
 function outletAt(law: OutletLaw, flow_kg_s: number): number {
   if (law.units === 0) return law.outlet_C;
-  const units = law.units * (law.at_kg_s / flow_kg_s) ** law.power;
+  const units = law.units * power(law.at_kg_s / flow_kg_s, law.power);
   return law.best_C - (law.best_C - law.cold_C) * Math.exp(-units);
 }
 

@@ -7,6 +7,7 @@
  *
  * `r` throughout is the tube's bore over the diameter of the coil's curvature, see `coilCurvature`.
  */
+import { power } from '../numerics/alike.ts';
 
 /**
  * Curvature ratio r [-] of a helix: bore inside_m [m] over the diameter of curvature of a helix of mean diameter
@@ -24,7 +25,7 @@ export function coilCurvature(inside_m: number, coil_m: number, pitch_m: number)
  * Re = 2300 (1 + 8.6 r^0.45). Source: Schmidt 1967, shared/physics.md 3.
  */
 export function coilCriticalReynolds(r: number): number {
-  return 2300 * (1 + 8.6 * r ** 0.45);
+  return 2300 * (1 + 8.6 * power(r, 0.45));
 }
 
 /** Reynolds number from which a coil is fully turbulent, whatever its curvature (VDI Heat Atlas G3). */
@@ -37,8 +38,8 @@ export const COIL_TURBULENT_REYNOLDS = 22_000;
  * Source: Schmidt 1967, as in VDI Heat Atlas G3 (from memory; value checked in checks.json).
  */
 export function coilNusseltLaminar(reynolds: number, prandtl: number, r: number): number {
-  const m = 0.5 + 0.2903 * r ** 0.194;
-  return 3.66 + 0.08 * (1 + 0.8 * r ** 0.9) * reynolds ** m * Math.cbrt(prandtl);
+  const m = 0.5 + 0.2903 * power(r, 0.194);
+  return 3.66 + 0.08 * (1 + 0.8 * power(r, 0.9)) * power(reynolds, m) * Math.cbrt(prandtl);
 }
 
 /**
@@ -48,7 +49,7 @@ export function coilNusseltLaminar(reynolds: number, prandtl: number, r: number)
  * Source: Gnielinski 1986, as in VDI Heat Atlas G3 (from memory; value checked in checks.json).
  */
 function coilNusseltTurbulent(reynolds: number, prandtl: number, r: number): number {
-  const xi = 0.3164 * reynolds ** -0.25 + 0.03 * Math.sqrt(r);
+  const xi = 0.3164 * power(reynolds, -0.25) + 0.03 * Math.sqrt(r);
   return gnielinskiCore(reynolds, prandtl, xi);
 }
 
@@ -83,7 +84,7 @@ export function coilNusselt(reynolds: number, prandtl: number, r: number): numbe
  * Source: VDI Heat Atlas G3 (from memory).
  */
 export function wallCorrection(prandtl: number, prandtlAtWall: number): number {
-  return (prandtl / prandtlAtWall) ** 0.14;
+  return power(prandtl / prandtlAtWall, 0.14);
 }
 
 /**
@@ -92,7 +93,7 @@ export function wallCorrection(prandtl: number, prandtlAtWall: number): number {
  * Source: Petukhov 1970; checks.json pipe.Nu.
  */
 export function petukhovFriction(reynolds: number): number {
-  return (0.79 * Math.log(reynolds) - 1.64) ** -2;
+  return power(0.79 * Math.log(reynolds) - 1.64, -2);
 }
 
 /**
@@ -102,7 +103,7 @@ export function petukhovFriction(reynolds: number): number {
  */
 export function hausenNusselt(reynolds: number, prandtl: number, diameterOverLength: number): number {
   const graetz = reynolds * prandtl * diameterOverLength;
-  return 3.66 + (0.0668 * graetz) / (1 + 0.04 * graetz ** (2 / 3));
+  return 3.66 + (0.0668 * graetz) / (1 + 0.04 * power(graetz, 2 / 3));
 }
 
 /**

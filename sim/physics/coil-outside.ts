@@ -4,6 +4,7 @@
  * The buoyancy comes from the difference in density itself, not from a coefficient of expansion: across 4 C, where
  * water is densest, the coefficient changes sign and the product would be wrong.
  */
+import { power } from '../numerics/alike.ts';
 
 /** Standard gravity [m/s2]. */
 export const GRAVITY_M_S2 = 9.80665;
@@ -27,7 +28,8 @@ export function rayleigh(
 ): number {
   const diffusivity = film.conductivity_W_mK / (film.density_kg_m3 * film.heat_capacity_J_kgK);
   return (
-    (GRAVITY_M_S2 * Math.abs(densityDifference_kg_m3) * size_m ** 3) / (film.viscosity_Pa_s * diffusivity)
+    (GRAVITY_M_S2 * Math.abs(densityDifference_kg_m3) * power(size_m, 3)) /
+    (film.viscosity_Pa_s * diffusivity)
   );
 }
 
@@ -39,7 +41,7 @@ export function rayleigh(
  * correlation in an inner loop. Source: Churchill & Chu 1975 (from memory; value checked in checks.json).
  */
 export function churchillChuPrandtlFactor(prandtl: number): number {
-  return 0.387 / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27);
+  return 0.387 / power(1 + power(0.559 / prandtl, 9 / 16), 8 / 27);
 }
 
 /**

@@ -3,6 +3,7 @@
  * band of the main ones; nothing here is used inside a run.
  */
 
+import { power } from '../numerics/alike.ts';
 import { coilCriticalReynolds, coilNusselt } from './coil-inside.ts';
 import { churchillChuNusselt } from './coil-outside.ts';
 import { coilFriction } from './friction.ts';
@@ -28,11 +29,11 @@ function spreadOf(main: number, others: number[]): Spread {
  */
 export function otherCriticalReynolds(r: number) {
   return {
-    ito: 20000 * r ** 0.32,
+    ito: 20000 * power(r, 0.32),
     srinivasan: 2100 * (1 + 12 * Math.sqrt(r)),
     sethStahel: 1900 * (1 + 8 * Math.sqrt(r)),
-    kubairKuloor: 12730 * r ** 0.2,
-    kutateladzeBorishanskii: 2300 + 10500 * r ** 0.3,
+    kubairKuloor: 12730 * power(r, 0.2),
+    kutateladzeBorishanskii: 2300 + 10500 * power(r, 0.3),
   };
 }
 
@@ -46,7 +47,7 @@ export function manlapazChurchillNusselt(reynolds: number, prandtl: number, r: n
   const dean = reynolds * Math.sqrt(r);
   const x1 = (1 + 957 / (dean * dean * prandtl)) ** 2;
   const x2 = 1 + 0.477 / prandtl;
-  return Math.cbrt((3.657 + 4.343 / x1) ** 3 + 1.158 * (dean / x2) ** 1.5);
+  return Math.cbrt(power(3.657 + 4.343 / x1, 3) + 1.158 * power(dean / x2, 1.5));
 }
 
 /**
@@ -55,7 +56,7 @@ export function manlapazChurchillNusselt(reynolds: number, prandtl: number, r: n
  * Source: Dravid et al. 1971 (from memory).
  */
 export function dravidNusselt(reynolds: number, prandtl: number, r: number): number {
-  return (0.76 + 0.65 * Math.sqrt(reynolds * Math.sqrt(r))) * prandtl ** 0.175;
+  return (0.76 + 0.65 * Math.sqrt(reynolds * Math.sqrt(r))) * power(prandtl, 0.175);
 }
 
 /**
@@ -64,7 +65,7 @@ export function dravidNusselt(reynolds: number, prandtl: number, r: number): num
  * Source: Xin & Ebadian 1997 (from memory).
  */
 export function xinEbadianLaminarNusselt(reynolds: number, prandtl: number, r: number): number {
-  return (2.153 + 0.318 * (reynolds * Math.sqrt(r)) ** 0.643) * prandtl ** 0.177;
+  return (2.153 + 0.318 * power(reynolds * Math.sqrt(r), 0.643)) * power(prandtl, 0.177);
 }
 
 /**
@@ -73,7 +74,7 @@ export function xinEbadianLaminarNusselt(reynolds: number, prandtl: number, r: n
  * Source: Xin & Ebadian 1997, shared/physics.md 3.
  */
 export function xinEbadianTurbulentNusselt(reynolds: number, prandtl: number, r: number): number {
-  return 0.00619 * reynolds ** 0.92 * prandtl ** 0.4 * (1 + 3.455 * r);
+  return 0.00619 * power(reynolds, 0.92) * power(prandtl, 0.4) * (1 + 3.455 * r);
 }
 
 /**
@@ -85,8 +86,8 @@ export function xinEbadianTurbulentNusselt(reynolds: number, prandtl: number, r:
 export function schmidtTurbulentNusselt(reynolds: number, prandtl: number, r: number): number {
   const root = Math.cbrt(prandtl);
   return reynolds <= 22000
-    ? 0.023 * (1 + 14.8 * (1 + r) * Math.cbrt(r)) * reynolds ** (0.8 - 0.22 * r ** 0.1) * root
-    : 0.023 * (1 + 3.6 * (1 - r) * r ** 0.8) * reynolds ** 0.8 * root;
+    ? 0.023 * (1 + 14.8 * (1 + r) * Math.cbrt(r)) * power(reynolds, 0.8 - 0.22 * power(r, 0.1)) * root
+    : 0.023 * (1 + 3.6 * (1 - r) * power(r, 0.8)) * power(reynolds, 0.8) * root;
 }
 
 /**
@@ -96,10 +97,10 @@ export function schmidtTurbulentNusselt(reynolds: number, prandtl: number, r: nu
  */
 export function moriNakayamaNusselt(reynolds: number, prandtl: number, r: number): number {
   return (
-    (prandtl ** 0.4 / 41) *
-    reynolds ** (5 / 6) *
-    r ** (1 / 12) *
-    (1 + 0.061 / (reynolds * r ** 2.5) ** (1 / 6))
+    (power(prandtl, 0.4) / 41) *
+    power(reynolds, 5 / 6) *
+    power(r, 1 / 12) *
+    (1 + 0.061 / power(reynolds * power(r, 2.5), 1 / 6))
   );
 }
 
@@ -139,7 +140,7 @@ export function colebrookFriction(reynolds: number, relativeRoughness: number): 
  */
 export function whiteFriction(reynolds: number, r: number): number {
   const dean = reynolds * Math.sqrt(r);
-  return 64 / reynolds / (1 - (1 - (11.6 / dean) ** 0.45) ** (1 / 0.45));
+  return 64 / reynolds / (1 - power(1 - power(11.6 / dean, 0.45), 1 / 0.45));
 }
 
 /**
@@ -150,12 +151,12 @@ export function whiteFriction(reynolds: number, r: number): number {
  */
 export function schmidtFriction(reynolds: number, r: number): number {
   if (reynolds < coilCriticalReynolds(r)) {
-    return (64 / reynolds) * (1 + 0.14 * r ** 0.97 * reynolds ** (1 - 0.644 * r ** 0.312));
+    return (64 / reynolds) * (1 + 0.14 * power(r, 0.97) * power(reynolds, 1 - 0.644 * power(r, 0.312)));
   }
   const straight = colebrookFriction(reynolds, 0);
   return reynolds < 22000
-    ? straight * (1 + (28800 / reynolds) * r ** 0.62)
-    : straight * (1 + 0.0823 * (1 + r) * r ** 0.53 * reynolds ** 0.25);
+    ? straight * (1 + (28800 / reynolds) * power(r, 0.62))
+    : straight * (1 + 0.0823 * (1 + r) * power(r, 0.53) * power(reynolds, 0.25));
 }
 
 /**
@@ -169,7 +170,7 @@ export function moriNakayamaFriction(reynolds: number, r: number): number {
     const root = Math.sqrt(reynolds * Math.sqrt(r));
     return ((64 / reynolds) * 0.108 * root) / (1 - 3.253 / root);
   }
-  const x = (reynolds * r * r) ** -0.2;
+  const x = power(reynolds * r * r, -0.2);
   return 0.3 * Math.sqrt(r) * x * (1 + 0.112 * x);
 }
 
@@ -179,7 +180,7 @@ export function moriNakayamaFriction(reynolds: number, r: number): number {
  * Source: Ito 1959 (from memory).
  */
 export function itoFriction(reynolds: number, r: number): number {
-  return Math.sqrt(r) * (0.029 + 0.304 * (reynolds * r * r) ** -0.25);
+  return Math.sqrt(r) * (0.029 + 0.304 * power(reynolds * r * r, -0.25));
 }
 
 /**
@@ -188,7 +189,7 @@ export function itoFriction(reynolds: number, r: number): number {
  * Source: Prasad 1989, shared/physics.md 3.
  */
 export function prasadFriction(reynolds: number, r: number): number {
-  return colebrookFriction(reynolds, 0) * (1 + 0.18 * (reynolds * r * r) ** 0.25);
+  return colebrookFriction(reynolds, 0) * (1 + 0.18 * power(reynolds * r * r, 0.25));
 }
 
 /**
@@ -213,7 +214,7 @@ export function coilFrictionSpread(reynolds: number, r: number): Spread {
  * Source: Morgan 1975, shared/physics.md 4.
  */
 export function morganNusselt(ra: number): number {
-  return ra < 1e7 ? 0.48 * ra ** 0.25 : 0.125 * Math.cbrt(ra);
+  return ra < 1e7 ? 0.48 * power(ra, 0.25) : 0.125 * Math.cbrt(ra);
 }
 
 /**
@@ -223,9 +224,9 @@ export function morganNusselt(ra: number): number {
  * Source: Kuehn & Goldstein 1976 (from memory; value checked in checks.json).
  */
 export function kuehnGoldsteinNusselt(ra: number, prandtl: number): number {
-  const laminar = 0.518 * ra ** 0.25 * (1 + (0.559 / prandtl) ** 0.6) ** (-5 / 12);
+  const laminar = 0.518 * power(ra, 0.25) * power(1 + power(0.559 / prandtl, 0.6), -5 / 12);
   const turbulent = 0.1 * Math.cbrt(ra);
-  return 2 / Math.log(1 + 2 / (laminar ** 15 + turbulent ** 15) ** (1 / 15));
+  return 2 / Math.log(1 + 2 / power(power(laminar, 15) + power(turbulent, 15), 1 / 15));
 }
 
 /**
@@ -234,7 +235,7 @@ export function kuehnGoldsteinNusselt(ra: number, prandtl: number): number {
  * Gives about half of the horizontal cylinder's film. Source: Prabhanjan, Rennie & Raghavan 2004, shared/physics.md 4.
  */
 export function prabhanjanNusselt(raOnHeight: number): number {
-  return 0.0749 * raOnHeight ** 0.3421;
+  return 0.0749 * power(raOnHeight, 0.3421);
 }
 
 /**
@@ -246,7 +247,7 @@ export function prabhanjanNusselt(raOnHeight: number): number {
  * store falls in their range. Source: the functions above, shared/physics.md 4.
  */
 export function coilOutsideSpread(ra: number, prandtl: number, diameter_m: number, height_m: number): Spread {
-  const raOnHeight = ra * (height_m / diameter_m) ** 3;
+  const raOnHeight = ra * power(height_m / diameter_m, 3);
   const coil = (prabhanjanNusselt(raOnHeight) * diameter_m) / height_m;
   const spread = spreadOf(churchillChuNusselt(ra, prandtl), [
     morganNusselt(ra),

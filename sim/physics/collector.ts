@@ -2,6 +2,7 @@
  * How a collector turns light into heat, per square metre of the area its rating is stated on, and how
  * slanting light is weakened on the way in.
  */
+import { cosine, power, sine } from '../numerics/alike.ts';
 import { linearTable } from '../numerics/interpolation.ts';
 import type { Plane, SkyDirection } from './sun.ts';
 
@@ -93,7 +94,7 @@ const WARM_AIR_C = 30;
 export function excessLoss_W_m2K4(rating: Rating, ceiling_C: number): number {
   const rise = ceiling_C - WARM_AIR_C;
   const lack = rating.eta0 * FULL_SUN_W_M2 - collectorLoss_W_m2(rating, 0, rise);
-  return Math.max(0, lack) / rise ** 4;
+  return Math.max(0, lack) / power(rise, 4);
 }
 
 /**
@@ -128,10 +129,10 @@ export function glassModifier(
   const depth = glass.extinction_1_m * glass.thickness_m;
   const normal = Math.exp(-depth) * (1 - ((glass.index - 1) / (glass.index + 1)) ** 2);
   if (th < 1e-6) return 1;
-  const tr = Math.asin(Math.sin(th) / glass.index);
-  const across = (Math.sin(tr - th) / Math.sin(tr + th)) ** 2;
+  const tr = Math.asin(sine(th) / glass.index);
+  const across = (sine(tr - th) / sine(tr + th)) ** 2;
   const along = (Math.tan(tr - th) / Math.tan(tr + th)) ** 2;
-  return (Math.exp(-depth / Math.cos(tr)) * (1 - (across + along) / 2)) / normal;
+  return (Math.exp(-depth / cosine(tr)) * (1 - (across + along) / 2)) / normal;
 }
 
 /** A light's angle from the normal, seen in the two planes of a row of tubes running up the slope. */
@@ -151,11 +152,11 @@ export interface TubeAngles {
  * @source geometry, as McIntire & Reed 1983 define the angles; from memory
  */
 export function tubeAngles(sun: SkyDirection, plane: Plane): TubeAngles {
-  const ahead = Math.sin(sun.zenith_rad) * Math.cos(sun.azimuth_rad - plane.azimuth_rad);
-  const up = Math.cos(sun.zenith_rad);
-  const sideways = Math.sin(sun.zenith_rad) * Math.sin(sun.azimuth_rad - plane.azimuth_rad);
-  const normal = up * Math.cos(plane.tilt_rad) + ahead * Math.sin(plane.tilt_rad);
-  const slope = up * Math.sin(plane.tilt_rad) - ahead * Math.cos(plane.tilt_rad);
+  const ahead = sine(sun.zenith_rad) * cosine(sun.azimuth_rad - plane.azimuth_rad);
+  const up = cosine(sun.zenith_rad);
+  const sideways = sine(sun.zenith_rad) * sine(sun.azimuth_rad - plane.azimuth_rad);
+  const normal = up * cosine(plane.tilt_rad) + ahead * sine(plane.tilt_rad);
+  const slope = up * sine(plane.tilt_rad) - ahead * cosine(plane.tilt_rad);
   const angle = (part: number) => Math.min(QUARTER_TURN, Math.atan2(Math.abs(part), normal));
   return { lengthwise_rad: angle(slope), crosswise_rad: angle(sideways) };
 }

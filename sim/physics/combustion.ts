@@ -1,4 +1,5 @@
 /** Fuels, what burning them makes, and how an engine's use follows its load and altitude. */
+import { power } from '../numerics/alike.ts';
 import { waterBoilingPoint } from './water.ts';
 
 /** A fuel as sold. `lower_heating_value_J_kg` and `density_kg_m3` are what a description carries. */
@@ -111,7 +112,7 @@ export function altitudeDerating(z_m: number): number {
  * Source: ICAO standard atmosphere; checks.json engine.derate.
  */
 export function airDensityRatio(z_m: number): number {
-  return (1 - 2.25577e-5 * z_m) ** 4.25588;
+  return power(1 - 2.25577e-5 * z_m, 4.25588);
 }
 
 /** A straight line of fuel over output: flow = no_load_kg_s + slope_kg_J x output. */

@@ -4,6 +4,7 @@
  * Above 40 C evaporation is nearly all of it. Published forms agree within a fifth on hot water and scatter by more on
  * warm; the tool uses Shah's for the store (smallest mean deviation over eleven data sources, 7-94 C).
  */
+import { power } from '../numerics/alike.ts';
 import { airSaturationPressure, GAS_CONSTANT_AIR, moistAirDensity } from './moist-air.ts';
 import { waterLatentHeat, waterSaturationPressure } from './water.ts';
 
@@ -86,7 +87,7 @@ export function evaporativeHeat(evaporation_kg_m2s: number, water_C: number): nu
  */
 export function levelFaceFilm(face_C: number, air_C: number, side_m: number): number {
   const d = face_C - air_C;
-  return d >= 0 ? 1.52 * Math.cbrt(d) : 0.59 * (-d / side_m) ** 0.25;
+  return d >= 0 ? 1.52 * Math.cbrt(d) : 0.59 * power(-d / side_m, 0.25);
 }
 
 /**

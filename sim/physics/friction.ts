@@ -2,6 +2,7 @@
  * Pressure lost in tubes and coils. Every friction factor is Darcy's: dp = f (L/d) rho v^2 / 2.
  * `r` is the coil's curvature ratio, see `coilCurvature`.
  */
+import { power } from '../numerics/alike.ts';
 import { coilCriticalReynolds } from './coil-inside.ts';
 
 /**
@@ -13,9 +14,9 @@ import { coilCriticalReynolds } from './coil-inside.ts';
 export function straightFriction(reynolds: number, relativeRoughness: number): number {
   // Below Re 1 the twelfth power would overflow long before the law changes.
   if (reynolds < 1) return 64 / reynolds;
-  const a = (2.457 * Math.log(1 / ((7 / reynolds) ** 0.9 + 0.27 * relativeRoughness))) ** 16;
-  const b = (37530 / reynolds) ** 16;
-  return 8 * ((8 / reynolds) ** 12 + (a + b) ** -1.5) ** (1 / 12);
+  const a = power(2.457 * Math.log(1 / (power(7 / reynolds, 0.9) + 0.27 * relativeRoughness)), 16);
+  const b = power(37530 / reynolds, 16);
+  return 8 * power(power(8 / reynolds, 12) + power(a + b, -1.5), 1 / 12);
 }
 
 /**
@@ -27,7 +28,7 @@ export function straightFriction(reynolds: number, relativeRoughness: number): n
 export function coilFrictionLaminar(reynolds: number, r: number): number {
   const helical = reynolds * Math.sqrt(r);
   const straight = 64 / reynolds;
-  return helical <= 1 ? straight : straight * (1 + 0.033 * Math.log10(helical) ** 4);
+  return helical <= 1 ? straight : straight * (1 + 0.033 * power(Math.log10(helical), 4));
 }
 
 /**
@@ -36,7 +37,7 @@ export function coilFrictionLaminar(reynolds: number, r: number): number {
  * Source: Mishra & Gupta 1979, also VDI Heat Atlas L1 (from memory; value checked in checks.json).
  */
 export function coilFrictionTurbulent(reynolds: number, r: number): number {
-  return 0.3164 * reynolds ** -0.25 + 0.03 * Math.sqrt(r);
+  return 0.3164 * power(reynolds, -0.25) + 0.03 * Math.sqrt(r);
 }
 
 /** Turbulence is taken as full at this multiple of the critical Reynolds number. */

@@ -1,4 +1,5 @@
 /** Exchangers, mixing valve, shower head, pump and inlet: small algebra, no state. */
+import { power } from '../numerics/alike.ts';
 
 /**
  * Effectiveness [-] of a tube in water of one temperature: 1 - exp(-NTU), NTU = UA / (m cp).
@@ -27,7 +28,7 @@ export function counterflowEffectiveness(ntu: number, cr: number): number {
  * Source: Incropera & DeWitt eq. 11.33 (from memory); checks.json ex.incropera11.3.
  */
 export function crossflowEffectiveness(ntu: number, cr: number): number {
-  return -Math.expm1((ntu ** 0.22 * Math.expm1(-cr * ntu ** 0.78)) / cr);
+  return -Math.expm1((power(ntu, 0.22) * Math.expm1(-cr * power(ntu, 0.78))) / cr);
 }
 
 /**

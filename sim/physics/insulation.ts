@@ -1,4 +1,5 @@
 /** Heat through walls, lids and pipe insulation, and along a store's height. Conductances [W/K] of whole faces. */
+import { power } from '../numerics/alike.ts';
 
 /** One sheet of a wall: its thickness [m] and its resistance as a flat sheet [m2 K/W]. */
 export interface Sheet {
@@ -111,5 +112,5 @@ export type StandingLossClass = keyof typeof STANDING_LOSS_CLASSES;
  */
 export function standingLossLimit(standingClass: StandingLossClass, volume_m3: number): number {
   const [a, b] = STANDING_LOSS_CLASSES[standingClass];
-  return a + b * (1000 * volume_m3) ** 0.4;
+  return a + b * power(1000 * volume_m3, 0.4);
 }

@@ -1,4 +1,5 @@
 /** How long hot water may touch skin. */
+import { power } from '../numerics/alike.ts';
 
 /**
  * Exposure of adult skin that leaves a deep burn: temperature [C], time [s].
@@ -24,7 +25,7 @@ export function burnTime(t_C: number): number | null {
   if (!(t_C >= BURNS[0][0])) return null;
   for (let i = 1; i < BURNS.length; i++) {
     const [[t0, s0], [t1, s1]] = [BURNS[i - 1], BURNS[i]];
-    if (t_C <= t1) return s0 * (s1 / s0) ** ((t_C - t0) / (t1 - t0));
+    if (t_C <= t1) return s0 * power(s1 / s0, (t_C - t0) / (t1 - t0));
   }
   return BURNS[BURNS.length - 1][1];
 }

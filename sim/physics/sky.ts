@@ -2,6 +2,7 @@
  * What the air does to the Sun: clear skies, the share of sunlight the sky scatters, and how the sky radiates.
  * Irradiance in W/m2, angles in radians.
  */
+import { cosine, power, sine } from '../numerics/alike.ts';
 
 const DEGREE = Math.PI / 180;
 const KELVIN = 273.15;
@@ -14,7 +15,7 @@ const KELVIN = 273.15;
  * @source Haurwitz 1945, from memory; checked against a library
  */
 export function clearSkyHaurwitz_W_m2(zenith_rad: number): number {
-  const cosZ = Math.cos(zenith_rad);
+  const cosZ = cosine(zenith_rad);
   return cosZ > 0 ? 1098 * cosZ * Math.exp(-0.059 / cosZ) : 0;
 }
 
@@ -42,7 +43,7 @@ export function clearSkyIneichen(sky: {
   altitude_m: number;
   normal_W_m2: number;
 }): Irradiance {
-  const cosZ = Math.cos(sky.zenith_rad);
+  const cosZ = cosine(sky.zenith_rad);
   if (!(cosZ > 0)) return { global_horizontal_W_m2: 0, direct_normal_W_m2: 0, diffuse_horizontal_W_m2: 0 };
   const f1 = Math.exp(-sky.altitude_m / 8000);
   const f2 = Math.exp(-sky.altitude_m / 1250);
@@ -75,7 +76,7 @@ export function hottelBeamShare(zenith_rad: number, altitude_m: number): number 
   const a0 = 0.4237 - 0.00821 * (6 - a) ** 2;
   const a1 = 0.5055 + 0.00595 * (6.5 - a) ** 2;
   const k = 0.2711 + 0.01858 * (2.5 - a) ** 2;
-  return a0 + a1 * Math.exp(-k / Math.cos(zenith_rad));
+  return a0 + a1 * Math.exp(-k / cosine(zenith_rad));
 }
 
 /**
@@ -114,8 +115,8 @@ export function diffuseShareOrgillHollands(kt: number): number {
  * @source Collares-Pereira & Rabl 1979; from memory
  */
 export function clearnessOverDay(hour_angle_rad: number, sunset_rad: number): number {
-  const slant = Math.sin(sunset_rad - 60 * DEGREE);
-  return Math.max(0, 0.409 + 0.5016 * slant + (0.6609 - 0.4767 * slant) * Math.cos(hour_angle_rad));
+  const slant = sine(sunset_rad - 60 * DEGREE);
+  return Math.max(0, 0.409 + 0.5016 * slant + (0.6609 - 0.4767 * slant) * cosine(hour_angle_rad));
 }
 
 /**
@@ -139,9 +140,9 @@ export function hourOfDayShare(hour_angle_rad: number, sunset_rad: number): numb
  * @source Liu & Jordan 1960; from memory
  */
 export function hourOfDayDiffuseShare(hour_angle_rad: number, sunset_rad: number): number {
-  const above = Math.cos(hour_angle_rad) - Math.cos(sunset_rad);
+  const above = cosine(hour_angle_rad) - cosine(sunset_rad);
   if (!(above > 0)) return 0;
-  return ((Math.PI / 24) * above) / (Math.sin(sunset_rad) - sunset_rad * Math.cos(sunset_rad));
+  return ((Math.PI / 24) * above) / (sine(sunset_rad) - sunset_rad * cosine(sunset_rad));
 }
 
 /**
@@ -154,6 +155,6 @@ export function hourOfDayDiffuseShare(hour_angle_rad: number, sunset_rad: number
  */
 export function clearSkyTemperature_C(air: { air_C: number; dew_point_C: number; hour_h: number }): number {
   const td = air.dew_point_C;
-  const emissivity = 0.711 + 0.0056 * td + 0.000073 * td * td + 0.013 * Math.cos(15 * DEGREE * air.hour_h);
-  return (air.air_C + KELVIN) * emissivity ** 0.25 - KELVIN;
+  const emissivity = 0.711 + 0.0056 * td + 0.000073 * td * td + 0.013 * cosine(15 * DEGREE * air.hour_h);
+  return (air.air_C + KELVIN) * power(emissivity, 0.25) - KELVIN;
 }

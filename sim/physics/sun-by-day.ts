@@ -2,6 +2,7 @@
  * The Sun by day of the year: short series good to a fraction of a degree, and daily and hourly sums above
  * the air. For monthly climates, where no year is named. Day 1 is 1 January.
  */
+import { cosine, sine } from '../numerics/alike.ts';
 import { SOLAR_CONSTANT, sunsetHourAngle_rad } from './sun.ts';
 
 const DEGREE = Math.PI / 180;
@@ -22,7 +23,7 @@ function dayAngle_rad(day: number): number {
  * @source Cooper 1969 (Duffie & Beckman eq. 1.6.1a); from memory; kept because the printed daily sums use it
  */
 export function declinationCooper_rad(day: number): number {
-  return 23.45 * DEGREE * Math.sin((2 * Math.PI * (284 + day)) / 365);
+  return 23.45 * DEGREE * sine((2 * Math.PI * (284 + day)) / 365);
 }
 
 /**
@@ -37,12 +38,12 @@ export function declinationSpencer_rad(day: number): number {
   const b = dayAngle_rad(day);
   return (
     0.006918 -
-    0.399912 * Math.cos(b) +
-    0.070257 * Math.sin(b) -
-    0.006758 * Math.cos(2 * b) +
-    0.000907 * Math.sin(2 * b) -
-    0.002697 * Math.cos(3 * b) +
-    0.00148 * Math.sin(3 * b)
+    0.399912 * cosine(b) +
+    0.070257 * sine(b) -
+    0.006758 * cosine(2 * b) +
+    0.000907 * sine(2 * b) -
+    0.002697 * cosine(3 * b) +
+    0.00148 * sine(3 * b)
   );
 }
 
@@ -56,11 +57,7 @@ export function declinationSpencer_rad(day: number): number {
 export function equationOfTime_s(day: number): number {
   const b = dayAngle_rad(day);
   const angle_rad =
-    0.0000075 +
-    0.001868 * Math.cos(b) -
-    0.032077 * Math.sin(b) -
-    0.014615 * Math.cos(2 * b) -
-    0.040849 * Math.sin(2 * b);
+    0.0000075 + 0.001868 * cosine(b) - 0.032077 * sine(b) - 0.014615 * cosine(2 * b) - 0.040849 * sine(2 * b);
   return (angle_rad * 43200) / Math.PI;
 }
 
@@ -76,11 +73,7 @@ export function extraterrestrialNormal_W_m2(day: number, solar_constant_W_m2 = S
   const b = dayAngle_rad(day);
   return (
     solar_constant_W_m2 *
-    (1.00011 +
-      0.034221 * Math.cos(b) +
-      0.00128 * Math.sin(b) +
-      0.000719 * Math.cos(2 * b) +
-      0.000077 * Math.sin(2 * b))
+    (1.00011 + 0.034221 * cosine(b) + 0.00128 * sine(b) + 0.000719 * cosine(2 * b) + 0.000077 * sine(2 * b))
   );
 }
 
@@ -119,7 +112,6 @@ export function meanExtraterrestrial_W_m2(
   const span = to_rad - from_rad;
   if (!(span > 0)) return 0;
   const level =
-    (Math.cos(sun.latitude_rad) * Math.cos(sun.declination_rad) * (Math.sin(to_rad) - Math.sin(from_rad))) /
-    span;
-  return sun.normal_W_m2 * Math.max(0, level + Math.sin(sun.latitude_rad) * Math.sin(sun.declination_rad));
+    (cosine(sun.latitude_rad) * cosine(sun.declination_rad) * (sine(to_rad) - sine(from_rad))) / span;
+  return sun.normal_W_m2 * Math.max(0, level + sine(sun.latitude_rad) * sine(sun.declination_rad));
 }

@@ -7,6 +7,7 @@
  * Reda & Andreas 2008 (NREL/TP-560-34302), table A4.2; from memory, so kept honest by the worked example of
  * that report (0.0001 degree). Terms below 1e-6 rad (0.00006 degree) are left out.
  */
+import { cosine } from '../numerics/alike.ts';
 
 type Term = readonly [amplitude: number, phase: number, rate: number];
 
@@ -96,7 +97,7 @@ export function seriesAt(series: readonly (readonly Term[])[], t: number): numbe
   let power = 1;
   for (const terms of series) {
     let sum = 0;
-    for (const [amplitude, phase, rate] of terms) sum += amplitude * Math.cos(phase + rate * t);
+    for (const [amplitude, phase, rate] of terms) sum += amplitude * cosine(phase + rate * t);
     total += sum * power;
     power *= t;
   }

@@ -2,6 +2,7 @@
  * Where the Sun stands and how strong it is above the air. Angles in radians, azimuth from north clockwise,
  * hour angle from noon, afternoon positive. Zenith angles are without refraction unless a name says apparent.
  */
+import { cosine, power, sine } from '../numerics/alike.ts';
 import { DISTANCE, LATITUDE, LONGITUDE, seriesAt } from './sun-series.ts';
 
 const DEGREE = Math.PI / 180;
@@ -79,28 +80,22 @@ export function sunEphemeris(days_ut: number, delta_t_s = 67): Ephemeris {
   const sunMean = (280.4665 + 36000.7698 * century) * DEGREE;
   const moonMean = (218.3165 + 481267.8813 * century) * DEGREE;
   const nutation =
-    -17.2 * Math.sin(node) -
-    1.32 * Math.sin(2 * sunMean) -
-    0.23 * Math.sin(2 * moonMean) +
-    0.21 * Math.sin(2 * node);
+    -17.2 * sine(node) - 1.32 * sine(2 * sunMean) - 0.23 * sine(2 * moonMean) + 0.21 * sine(2 * node);
   const tiltShift =
-    9.2 * Math.cos(node) +
-    0.57 * Math.cos(2 * sunMean) +
-    0.1 * Math.cos(2 * moonMean) -
-    0.09 * Math.cos(2 * node);
+    9.2 * cosine(node) + 0.57 * cosine(2 * sunMean) + 0.1 * cosine(2 * moonMean) - 0.09 * cosine(2 * node);
   const obliquity = (23.4392911 - 0.0130042 * century + tiltShift / 3600) * DEGREE;
   const longitude =
     seriesAt(LONGITUDE, millennium) + Math.PI + ((nutation - 20.4898 / distance_au) / 3600) * DEGREE;
 
-  const sinObliquity = Math.sin(obliquity);
-  const cosObliquity = Math.cos(obliquity);
-  const sinLongitude = Math.sin(longitude);
+  const sinObliquity = sine(obliquity);
+  const cosObliquity = cosine(obliquity);
+  const sinLongitude = sine(longitude);
   const ascension = Math.atan2(
     sinLongitude * cosObliquity - Math.tan(latitude) * sinObliquity,
-    Math.cos(longitude),
+    cosine(longitude),
   );
   const declination_rad = Math.asin(
-    Math.sin(latitude) * cosObliquity + Math.cos(latitude) * sinObliquity * sinLongitude,
+    sine(latitude) * cosObliquity + cosine(latitude) * sinObliquity * sinLongitude,
   );
   const sidereal =
     (280.46061837 + 360.98564736629 * days_ut + 0.000387933 * century * century) * DEGREE +
@@ -126,14 +121,11 @@ export function directionFromEquator(at: {
   declination_rad: number;
   hour_angle_rad: number;
 }): SkyDirection {
-  const sinL = Math.sin(at.latitude_rad);
-  const cosL = Math.cos(at.latitude_rad);
-  const cosW = Math.cos(at.hour_angle_rad);
-  const cosZenith = sinL * Math.sin(at.declination_rad) + cosL * Math.cos(at.declination_rad) * cosW;
-  const fromSouth = Math.atan2(
-    Math.sin(at.hour_angle_rad),
-    cosW * sinL - Math.tan(at.declination_rad) * cosL,
-  );
+  const sinL = sine(at.latitude_rad);
+  const cosL = cosine(at.latitude_rad);
+  const cosW = cosine(at.hour_angle_rad);
+  const cosZenith = sinL * sine(at.declination_rad) + cosL * cosine(at.declination_rad) * cosW;
+  const fromSouth = Math.atan2(sine(at.hour_angle_rad), cosW * sinL - Math.tan(at.declination_rad) * cosL);
   return {
     zenith_rad: Math.acos(Math.min(1, Math.max(-1, cosZenith))),
     azimuth_rad: fromSouth + Math.PI,
@@ -160,7 +152,7 @@ export function sunPosition(
     declination_rad: sun.declination_rad,
     hour_angle_rad: sun.greenwich_hour_angle_rad + place.longitude_rad,
   });
-  const parallax = ((8.794 / 3600) * DEGREE * Math.sin(seen.zenith_rad)) / sun.distance_au;
+  const parallax = ((8.794 / 3600) * DEGREE * sine(seen.zenith_rad)) / sun.distance_au;
   return {
     zenith_rad: seen.zenith_rad + parallax,
     azimuth_rad: seen.azimuth_rad,
@@ -195,8 +187,8 @@ export function refraction_rad(elevation_rad: number, air: { pressure_Pa: number
  */
 export function incidenceCosine(sun: SkyDirection, plane: Plane): number {
   return (
-    Math.cos(sun.zenith_rad) * Math.cos(plane.tilt_rad) +
-    Math.sin(sun.zenith_rad) * Math.sin(plane.tilt_rad) * Math.cos(sun.azimuth_rad - plane.azimuth_rad)
+    cosine(sun.zenith_rad) * cosine(plane.tilt_rad) +
+    sine(sun.zenith_rad) * sine(plane.tilt_rad) * cosine(sun.azimuth_rad - plane.azimuth_rad)
   );
 }
 
@@ -214,9 +206,9 @@ export function sunsetHourAngle_rad(
   at: { latitude_rad: number; declination_rad: number },
   elevation_rad = 0,
 ): number {
-  const top = Math.sin(elevation_rad) - Math.sin(at.latitude_rad) * Math.sin(at.declination_rad);
-  const cosine = top / (Math.cos(at.latitude_rad) * Math.cos(at.declination_rad));
-  return Math.acos(Math.min(1, Math.max(-1, cosine)));
+  const top = sine(elevation_rad) - sine(at.latitude_rad) * sine(at.declination_rad);
+  const across = top / (cosine(at.latitude_rad) * cosine(at.declination_rad));
+  return Math.acos(Math.min(1, Math.max(-1, across)));
 }
 
 /**
@@ -228,5 +220,5 @@ export function sunsetHourAngle_rad(
  */
 export function airMass(apparent_zenith_rad: number): number {
   const z = Math.min(90, apparent_zenith_rad / DEGREE);
-  return 1 / (Math.cos(z * DEGREE) + 0.50572 * (96.07995 - z) ** -1.6364);
+  return 1 / (cosine(z * DEGREE) + 0.50572 * power(96.07995 - z, -1.6364));
 }

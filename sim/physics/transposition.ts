@@ -2,6 +2,7 @@
  * From the horizontal to a tilted plane: what of the direct, scattered and reflected light falls on it. Four
  * published models of the scattered part, from the plainest to the one the tool uses; their spread is its band.
  */
+import { cosine, power, sine } from '../numerics/alike.ts';
 
 /** A moment's light and geometry. */
 export interface PlaneLight {
@@ -28,7 +29,7 @@ export interface SkyOnPlane {
 }
 
 /** Cosine below which the ratio of tilted to horizontal beam is held: 85 degrees for Perez. */
-const COS_85 = Math.cos((85 * Math.PI) / 180);
+const COS_85 = cosine((85 * Math.PI) / 180);
 /** The same guard for Hay & Davies and Reindl, at 89 degrees: it only keeps the ratio finite at the horizon. */
 const COS_89 = 0.01745;
 
@@ -53,7 +54,7 @@ export function groundOnPlane_W_m2(
   light: Pick<PlaneLight, 'global_horizontal_W_m2' | 'tilt_rad'>,
   albedo: number,
 ): number {
-  return (albedo * light.global_horizontal_W_m2 * (1 - Math.cos(light.tilt_rad))) / 2;
+  return (albedo * light.global_horizontal_W_m2 * (1 - cosine(light.tilt_rad))) / 2;
 }
 
 /**
@@ -63,7 +64,7 @@ export function groundOnPlane_W_m2(
  */
 export function isotropicSky(light: PlaneLight): SkyOnPlane {
   return {
-    even_W_m2: (light.diffuse_horizontal_W_m2 * (1 + Math.cos(light.tilt_rad))) / 2,
+    even_W_m2: (light.diffuse_horizontal_W_m2 * (1 + cosine(light.tilt_rad))) / 2,
     around_sun_W_m2: 0,
     horizon_W_m2: 0,
   };
@@ -77,7 +78,7 @@ export function isotropicSky(light: PlaneLight): SkyOnPlane {
  */
 export function hayDaviesSky(light: PlaneLight): SkyOnPlane {
   const anisotropy = light.direct_normal_W_m2 / light.extraterrestrial_W_m2;
-  const ratio = Math.max(0, light.cos_incidence) / Math.max(COS_89, Math.cos(light.zenith_rad));
+  const ratio = Math.max(0, light.cos_incidence) / Math.max(COS_89, cosine(light.zenith_rad));
   return {
     even_W_m2: isotropicSky(light).even_W_m2 * (1 - anisotropy),
     around_sun_W_m2: light.diffuse_horizontal_W_m2 * anisotropy * ratio,
@@ -92,9 +93,9 @@ export function hayDaviesSky(light: PlaneLight): SkyOnPlane {
  */
 export function reindlSky(light: PlaneLight): SkyOnPlane {
   const sky = hayDaviesSky(light);
-  const beam = light.direct_normal_W_m2 * Math.max(0, Math.cos(light.zenith_rad));
+  const beam = light.direct_normal_W_m2 * Math.max(0, cosine(light.zenith_rad));
   const modulation = light.global_horizontal_W_m2 > 0 ? Math.sqrt(beam / light.global_horizontal_W_m2) : 0;
-  return { ...sky, horizon_W_m2: sky.even_W_m2 * modulation * Math.sin(light.tilt_rad / 2) ** 3 };
+  return { ...sky, horizon_W_m2: sky.even_W_m2 * modulation * power(sine(light.tilt_rad / 2), 3) };
 }
 
 /** Upper edges of the bins of sky clearness; the eighth is open. */
@@ -136,7 +137,7 @@ export function perezSky(light: PlaneLight): SkyOnPlane {
   const dhi = light.diffuse_horizontal_W_m2;
   if (!(dhi > 0)) return { even_W_m2: 0, around_sun_W_m2: 0, horizon_W_m2: 0 };
   const z = light.zenith_rad;
-  const kz3 = KAPPA * z ** 3;
+  const kz3 = KAPPA * power(z, 3);
   const clearness = ((dhi + light.direct_normal_W_m2) / dhi + kz3) / (1 + kz3);
   let bin = 0;
   while (bin < 7 && clearness >= CLEARNESS_EDGES[bin]) bin++;
@@ -145,8 +146,8 @@ export function perezSky(light: PlaneLight): SkyOnPlane {
   const band = F2[bin];
   const f1 = Math.max(0, sun[0] + sun[1] * brightness + sun[2] * z);
   const f2 = band[0] + band[1] * brightness + band[2] * z;
-  const even_W_m2 = (dhi * (1 - f1) * (1 + Math.cos(light.tilt_rad))) / 2;
-  const around_sun_W_m2 = (dhi * f1 * Math.max(0, light.cos_incidence)) / Math.max(COS_85, Math.cos(z));
-  const horizon_W_m2 = Math.max(-even_W_m2 - around_sun_W_m2, dhi * f2 * Math.sin(light.tilt_rad));
+  const even_W_m2 = (dhi * (1 - f1) * (1 + cosine(light.tilt_rad))) / 2;
+  const around_sun_W_m2 = (dhi * f1 * Math.max(0, light.cos_incidence)) / Math.max(COS_85, cosine(z));
+  const horizon_W_m2 = Math.max(-even_W_m2 - around_sun_W_m2, dhi * f2 * sine(light.tilt_rad));
   return { even_W_m2, around_sun_W_m2, horizon_W_m2 };
 }

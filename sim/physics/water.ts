@@ -4,6 +4,7 @@
  * Temperatures are degrees Celsius; outside the fitted range each function holds or continues its end slope,
  * so that an integrator's trial step never meets a pole.
  */
+import { power } from '../numerics/alike.ts';
 
 const ZERO_CELSIUS_K = 273.15;
 
@@ -152,7 +153,9 @@ export function waterTemperatureFromEnthalpy(h_J_kg: number): number {
  */
 export function waterConductivity(t_C: number): number {
   const x = reducedTemperature(t_C);
-  return 1.663 * x ** -1.15 - 1.7781 * x ** -3.4 + 1.1567 * x ** -6 - 0.432115 * x ** -7.6;
+  return (
+    1.663 * power(x, -1.15) - 1.7781 * power(x, -3.4) + 1.1567 * power(x, -6) - 0.432115 * power(x, -7.6)
+  );
 }
 
 /**
@@ -164,7 +167,10 @@ export function waterConductivity(t_C: number): number {
  */
 export function waterViscosity(t_C: number): number {
   const x = reducedTemperature(t_C);
-  return 1e-6 * (280.68 * x ** -1.9 + 511.45 * x ** -7.7 + 61.131 * x ** -19.6 + 0.45903 * x ** -40);
+  return (
+    1e-6 *
+    (280.68 * power(x, -1.9) + 511.45 * power(x, -7.7) + 61.131 * power(x, -19.6) + 0.45903 * power(x, -40))
+  );
 }
 
 function reducedTemperature(t_C: number): number {
@@ -192,7 +198,7 @@ export function waterSaturationPressure(t_C: number): number {
   const b = -17.073846940092 * theta * theta + 12020.82470247 * theta - 3232555.0322333;
   const c = 14.91510861353 * theta * theta - 4823.2657361591 * theta + 405113.40542057;
   const root = (2 * c) / (-b + Math.sqrt(b * b - 4 * a * c));
-  return 1e6 * root ** 4;
+  return 1e6 * power(root, 4);
 }
 
 /**
@@ -202,7 +208,7 @@ export function waterSaturationPressure(t_C: number): number {
  * 611 Pa..22 MPa. Source: as there.
  */
 export function waterBoilingPoint(p_Pa: number): number {
-  const beta = (p_Pa / 1e6) ** 0.25;
+  const beta = power(p_Pa / 1e6, 0.25);
   const e = beta * beta - 17.073846940092 * beta + 14.91510861353;
   const f = 1167.0521452767 * beta * beta + 12020.82470247 * beta - 4823.2657361591;
   const g = -724213.16703206 * beta * beta - 3232555.0322333 * beta + 405113.40542057;
@@ -229,7 +235,7 @@ export function waterLatentHeat(t_C: number): number {
  * p = 101325 (1 - 2.25577e-5 z)^5.25588, -500..11000 m. Source: ICAO standard atmosphere, shared/physics.md 1.1.
  */
 export function standardPressure(z_m: number): number {
-  return 101325 * (1 - 2.25577e-5 * z_m) ** 5.25588;
+  return 101325 * power(1 - 2.25577e-5 * z_m, 5.25588);
 }
 
 /**

@@ -47,8 +47,8 @@ const volume = dimension('a volume', 'm3', '250 gal', [
   unit('pt', 'US', m3_per_gal, { over: 8 }),
   unit('fl oz', 'US', m3_per_gal, { over: 128 }),
   unit('imp gal', 'both', m3_per_imperial_gal),
-  unit('ft3', 'US', m_per_ft ** 3),
-  unit('in3', 'US', m_per_in ** 3),
+  unit('ft3', 'US', m_per_ft ** 2 * m_per_ft),
+  unit('in3', 'US', m_per_in ** 2 * m_per_in),
   unit('L', 'SI', 1, { over: 1e3 }),
   unit('mL', 'SI', 1, { over: 1e6 }),
   unit('m3', 'SI', 1),
@@ -93,7 +93,7 @@ const flow = dimension('a flow', 'm3/s', '2.5 gpm', [
   unit('gpm', 'US', m3_per_gal, { over: 60, also: ['gal/min'] }),
   unit('gal/h', 'US', m3_per_gal, { over: 3600, also: ['gph'] }),
   unit('gal/day', 'US', m3_per_gal, { over: 86_400, also: ['gpd'] }),
-  unit('ft3/min', 'US', m_per_ft ** 3, { over: 60, also: ['cfm'] }),
+  unit('ft3/min', 'US', m_per_ft ** 2 * m_per_ft, { over: 60, also: ['cfm'] }),
   unit('L/min', 'SI', 1, { over: 6e4, also: ['lpm'] }),
   unit('L/h', 'SI', 1, { over: 3.6e6, also: ['lph'] }),
   unit('L/day', 'SI', 1, { over: 8.64e7 }),
@@ -150,7 +150,7 @@ const share = dimension('a share', '1', '28 %', [unit('%', 'both', 1, { over: 10
 const count = dimension('a number', '1', '6', []);
 
 const density = dimension('a density', 'kg/m3', '0.85 kg/L', [
-  unit('lb/ft3', 'US', kg_per_lb / m_per_ft ** 3),
+  unit('lb/ft3', 'US', kg_per_lb / (m_per_ft ** 2 * m_per_ft)),
   unit('lb/gal', 'US', kg_per_lb / m3_per_gal),
   unit('kg/m3', 'SI', 1),
   unit('kg/L', 'SI', 1e3),

@@ -50,6 +50,32 @@ describe('a file', () => {
   });
 });
 
+/** What engines of JavaScript compute to different last digits: page and terminal are to give the same numbers. */
+function unlike(file: ts.SourceFile): string[] {
+  return [...nodesOf(file)].flatMap((node) => {
+    if (ts.isPropertyAccessExpression(node) && /^Math\.(sin|cos|pow)$/.test(node.getText()))
+      return [placeOf(node)];
+    const raises =
+      ts.isBinaryExpression(node) && node.operatorToken.kind === ts.SyntaxKind.AsteriskAsteriskToken;
+    // Squares and powers of two are exact everywhere.
+    return raises && node.right.getText() !== '2' && node.left.getText() !== '2' ? [placeOf(node)] : [];
+  });
+}
+
+describe('a simulation', () => {
+  it('computes by what all engines compute alike', () => {
+    const own = sim.filter((path) => path !== 'sim/numerics/alike.ts');
+    expect(own.flatMap((path) => unlike(parse(path)))).toEqual([]);
+  });
+
+  it.each(['Math.sin(x)', 'map(Math.cos)', 'x ** 3', 'x ** y', 'Math.pow(x, 2)'])(
+    'would be found at: %s',
+    (text) => {
+      expect(unlike(ts.createSourceFile('x.ts', text, ts.ScriptTarget.ES2022, true))).toHaveLength(1);
+    },
+  );
+});
+
 describe('a test', () => {
   const tests = filesBelow('tests').filter((path) => /\.(test|bench)\.ts$/.test(path));
   const calls = tests.flatMap((path) => [...nodesOf(parse(path))].filter(ts.isCallExpression));

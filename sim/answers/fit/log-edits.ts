@@ -1,4 +1,5 @@
 /** The run a log is held against: its days, its start, its room, and nothing drawn or fired in a cool-down. */
+import { cosine, sine } from '../../numerics/alike.ts';
 import type { PlantDescription } from '../../parts/description.ts';
 import type { Edit } from '../edit.ts';
 import { inverse } from './least-squares.ts';
@@ -45,7 +46,7 @@ export function roomOf(readings: Log['room']): Record<string, string> {
   if (span_s < SWING_FROM_S || n < 6) return { where: 'room', temperature: celsius(mean), swing: '0 K' };
   const rows = readings.map(({ time_s, value_C }) => {
     const angle = (2 * Math.PI * time_s) / DAY;
-    return { x: [1, Math.cos(angle), Math.sin(angle)], value_C };
+    return { x: [1, cosine(angle), sine(angle)], value_C };
   });
   const sum = (f: (row: (typeof rows)[number]) => number) => rows.reduce((all, row) => all + f(row), 0);
   const matrix = [0, 1, 2].map((i) =>

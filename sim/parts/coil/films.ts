@@ -3,6 +3,7 @@
  * Correlations come from `sim/physics`; here they are tabulated so that a march through the store costs a
  * few multiplications per layer.
  */
+import { power } from '../../numerics/alike.ts';
 import { coilCurvature, coilNusselt } from '../../physics/coil-inside.ts';
 import type { CoilDescription } from '../description.ts';
 import { type Liquid, lookUp, placeIn, TABLE_SIZE, valueAt } from '../liquid.ts';
@@ -84,7 +85,7 @@ export class Films {
   }
 
   #fill(column: number): Float64Array {
-    const flow = LOWEST_FLOW * 10 ** (column / POINTS_PER_DECADE);
+    const flow = LOWEST_FLOW * power(10, column / POINTS_PER_DECADE);
     const d = this.#tube.inside_diameter_m;
     const out = new Float64Array(TABLE_SIZE);
     for (let i = 0; i < TABLE_SIZE; i++) {

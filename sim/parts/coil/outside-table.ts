@@ -1,4 +1,5 @@
 /** The outside film of one tube, split so that the innermost loop needs no correlation. */
+import { power } from '../../numerics/alike.ts';
 import { churchillChuPrandtlFactor, GRAVITY_M_S2 } from '../../physics/coil-outside.ts';
 import { type Liquid, TABLE_SIZE } from '../liquid.ts';
 
@@ -19,9 +20,9 @@ export function outsideFilmCoefficients(
     const diffusivity = k / (water.density[i] * water.heat_capacity[i]);
     const root = Math.sqrt(k / diameter_m);
     // Ra = g D^3 d rho / (mu alpha), since rho nu = mu.
-    const perDensity = (GRAVITY_M_S2 * diameter_m ** 3) / (water.viscosity[i] * diffusivity);
+    const perDensity = (GRAVITY_M_S2 * power(diameter_m, 3)) / (water.viscosity[i] * diffusivity);
     a[i] = 0.6 * root;
-    b[i] = root * churchillChuPrandtlFactor(water.prandtl[i]) * perDensity ** (1 / 6);
+    b[i] = root * churchillChuPrandtlFactor(water.prandtl[i]) * power(perDensity, 1 / 6);
   }
   return { a, b };
 }

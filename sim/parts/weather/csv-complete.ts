@@ -1,4 +1,5 @@
 /** Makes a whole year of weather out of the hourly measures a table held, saying what was filled in. */
+import { cosine } from '../../numerics/alike.ts';
 import type { HourlyWeather } from '../description.ts';
 import { DAYS, HOURS, nameOfHour } from './calendar.ts';
 import type { Measure } from './csv-head.ts';
@@ -171,7 +172,7 @@ function directAndDiffuse(
       diffuse[h] = fallback.diffuse_horizontal_W_m2[h];
     } else if (!Number.isNaN(measured)) {
       direct[h] = sun.up_share[h] > 0 ? Math.max(0, measured) : 0;
-      const rest = Math.max(0, global[h] - direct[h] * Math.max(0, Math.cos(sun.zenith_rad[h])));
+      const rest = Math.max(0, global[h] - direct[h] * Math.max(0, cosine(sun.zenith_rad[h])));
       diffuse[h] = Number.isNaN(scattered) ? rest : Math.max(0, scattered);
     } else {
       const diffuse_W_m2 = Number.isNaN(scattered) ? undefined : Math.max(0, scattered);

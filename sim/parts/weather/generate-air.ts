@@ -1,4 +1,5 @@
 /** A seeded year of air temperature, dew point and wind from monthly means. */
+import { cosine } from '../../numerics/alike.ts';
 import { curveAt, meanPreserving } from '../../numerics/interpolation.ts';
 import { normalDeviates, type Uniform } from '../../numerics/random.ts';
 import { waterBoilingPoint, waterSaturationPressure } from '../../physics/water.ts';
@@ -24,10 +25,10 @@ const WIND_MEMORY = 0.4;
 export function hourlyShape(time_h: number): number {
   const x = (2 * Math.PI * (time_h - 1)) / 24;
   return (
-    0.4632 * Math.cos(x - 3.805) +
-    0.0984 * Math.cos(2 * x - 0.36) +
-    0.0168 * Math.cos(3 * x - 0.822) +
-    0.0138 * Math.cos(4 * x - 3.513)
+    0.4632 * cosine(x - 3.805) +
+    0.0984 * cosine(2 * x - 0.36) +
+    0.0168 * cosine(3 * x - 0.822) +
+    0.0138 * cosine(4 * x - 3.513)
   );
 }
 
@@ -163,7 +164,7 @@ export function hourlyWind_m_s(monthly_m_s: readonly number[], uniform: Uniform)
   return Float64Array.from({ length: HOURS }, (_, h) => {
     const day = Math.floor(h / 24);
     const month = monthOfDay(day);
-    const afternoon = 1 + 0.25 * Math.cos((2 * Math.PI * ((h % 24) + 0.5 - 14)) / 24);
+    const afternoon = 1 + 0.25 * cosine((2 * Math.PI * ((h % 24) + 0.5 - 14)) / 24);
     return (monthly_m_s[month] * afternoon * days[day]) / mean[month];
   });
 }

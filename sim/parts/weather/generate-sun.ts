@@ -1,4 +1,5 @@
 /** A seeded year of sun from monthly clearness: bright and dull days in the proportions and runs of nature. */
+import { power } from '../../numerics/alike.ts';
 import type { Uniform } from '../../numerics/random.ts';
 import { normalDeviates } from '../../numerics/random.ts';
 import { findRoot } from '../../numerics/root.ts';
@@ -28,7 +29,7 @@ export interface ClearnessRange {
  *   (Duffie & Beckman section 2.9); from memory
  */
 export function clearnessRange(kt: number): ClearnessRange {
-  const k_max = 0.6313 + 0.267 * kt - 11.9 * (kt - 0.75) ** 8;
+  const k_max = 0.6313 + 0.267 * kt - 11.9 * power(kt - 0.75, 8);
   const xi = (k_max - K_MIN) / (k_max - kt);
   return { k_max, gamma: -1.498 + (1.184 * xi - 27.182 * Math.exp(-1.5 * xi)) / (k_max - K_MIN) };
 }
@@ -105,8 +106,8 @@ function matchMean(
   if (!(total > 0)) return drawn;
   const width = wanted.k_max - K_MIN;
   const bent = (log_power: number) => {
-    const power = Math.exp(log_power);
-    return drawn.map((k) => K_MIN + width * ((k - K_MIN) / width) ** power);
+    const bend = Math.exp(log_power);
+    return drawn.map((k) => K_MIN + width * power((k - K_MIN) / width, bend));
   };
   const mean = (values: Float64Array) => values.reduce((sum, k, i) => sum + k * above[i], 0) / total;
   const log_power = findRoot((x) => mean(bent(x)) - wanted.mean, {

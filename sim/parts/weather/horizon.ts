@@ -1,4 +1,5 @@
 /** What stands between a collector and the sky: hills and trees as a line of elevations by azimuth. */
+import { cosine } from '../../numerics/alike.ts';
 import { incidenceCosine, type Plane } from '../../physics/sun.ts';
 import type { CollectorDescription } from '../description.ts';
 
@@ -43,9 +44,9 @@ export function skyShare(horizon: Horizon, plane: Plane): number {
     for (let j = 0; j < UPWARDS; j++) {
       const elevation = ((j + 0.5) * top) / UPWARDS;
       const facing = incidenceCosine({ zenith_rad: Math.PI / 2 - elevation, azimuth_rad }, plane);
-      blocked += Math.max(0, facing) * Math.cos(elevation) * (top / UPWARDS) * (TURN / AROUND);
+      blocked += Math.max(0, facing) * cosine(elevation) * (top / UPWARDS) * (TURN / AROUND);
     }
   }
-  const open = (Math.PI * (1 + Math.cos(plane.tilt_rad))) / 2;
+  const open = (Math.PI * (1 + cosine(plane.tilt_rad))) / 2;
   return Math.max(0, 1 - blocked / open);
 }

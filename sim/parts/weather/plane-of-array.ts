@@ -1,4 +1,5 @@
 /** Light on a collector's plane, and what of it the collector's glass takes in, for every hour of the year. */
+import { cosine } from '../../numerics/alike.ts';
 import { singleModifier, tubeAngles, tubeModifier } from '../../physics/collector.ts';
 import { airMass, incidenceCosine, refraction_rad, type SkyDirection } from '../../physics/sun.ts';
 import {
@@ -117,7 +118,7 @@ function twilight(
   clean: number,
 ): void {
   const diffuse =
-    (light.scattered * open * (1 + Math.cos(collector.tilt_rad))) / 2 +
+    (light.scattered * open * (1 + cosine(collector.tilt_rad))) / 2 +
     groundOnPlane_W_m2({ global_horizontal_W_m2: light.global, tilt_rad: collector.tilt_rad }, light.albedo);
   put(out, h, { beam: 0, diffuse, absorbed: collector.diffuse_modifier * diffuse * clean });
 }

@@ -1,4 +1,5 @@
 /** Direct and diffuse sun where only the global was measured or generated. */
+import { cosine } from '../../numerics/alike.ts';
 import { clearSkyIneichen, diffuseShareErbs } from '../../physics/sky.ts';
 import { airMass } from '../../physics/sun.ts';
 import { standardPressure } from '../../physics/water.ts';
@@ -23,7 +24,7 @@ export function splitGlobal(
 ): { direct_normal_W_m2: number; diffuse_horizontal_W_m2: number } {
   const { global_W_m2 } = light;
   const above = sun.horizontal_W_m2[hour];
-  const cosZ = Math.cos(sun.zenith_rad[hour]);
+  const cosZ = cosine(sun.zenith_rad[hour]);
   if (!(above > 0 && cosZ > 0 && global_W_m2 > 0)) {
     return { direct_normal_W_m2: 0, diffuse_horizontal_W_m2: Math.max(0, global_W_m2) };
   }

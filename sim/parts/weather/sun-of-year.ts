@@ -1,4 +1,5 @@
 /** The Sun over the weather year at one site, hour by hour, as every irradiance in this folder needs it. */
+import { cosine, sine } from '../../numerics/alike.ts';
 import {
   daysSinceJ2000,
   directionFromEquator,
@@ -103,10 +104,10 @@ function fillHour(
   year.up_share[h] = up / HOUR_RAD;
   year.zenith_rad[h] = direction.zenith_rad;
   year.azimuth_rad[h] = direction.azimuth_rad;
-  const spread = Math.sin(up / 2) / (up / 2);
+  const spread = sine(up / 2) / (up / 2);
   const mean =
-    Math.sin(latitude_rad) * Math.sin(sun.declination_rad) +
-    Math.cos(latitude_rad) * Math.cos(sun.declination_rad) * Math.cos(middle_rad) * spread;
+    sine(latitude_rad) * sine(sun.declination_rad) +
+    cosine(latitude_rad) * cosine(sun.declination_rad) * cosine(middle_rad) * spread;
   year.horizontal_W_m2[h] = sun.normal_W_m2 * Math.max(0, mean) * year.up_share[h];
 }
 

@@ -1,4 +1,5 @@
 /** The engine: its fuel line, how its heat is shared, its loop and when it runs. */
+import { power } from '../../numerics/alike.ts';
 import type {
   CoilDescription,
   EngineDescription,
@@ -83,7 +84,7 @@ export function engineFrom(
       conductance_W_K: radiatorConductance(desk, read.radiator, radiator.full_C, jacket_W),
     },
     block_loss_W_K: desk.complete(field, STEPS, 'block_loss', read.block_loss, () => ({
-      value: 8 * (mass_kg / 55) ** (2 / 3),
+      value: 8 * power(mass_kg / 55, 2 / 3),
     })),
     standby_loss_W_K: desk.complete(field, STEPS, 'standby_loss', read.standby_loss, () => ({
       ...(read.check_valve ? { value: 0, band: null } : { value: 4 }),
