@@ -41,6 +41,8 @@ export interface StoreDescription {
   lid: 'closed' | 'ajar' | 'open';
   /** Share of an open surface's evaporation that escapes past the lid (1 when open). */
   vapour_share: number;
+  /** Multiplier on the evaporation of open water, under whatever share escapes (default 1). */
+  evaporation: number;
   surroundings: Surroundings;
   /** What stands below the bottom face; null: the same surroundings. */
   ground_C: number | null;

@@ -94,7 +94,8 @@ export class Store {
     this.#perHeat_K_J = new Float64Array(layers);
     const above = { relative_humidity: Air.humidity(description.surroundings), pressure_Pa: air.pressure_Pa };
     this.#evaporation = new LazyGrid(
-      (water_C, around_C) => shahEvaporation(water_C, { ...above, air_C: around_C }),
+      (water_C, around_C) =>
+        description.evaporation * shahEvaporation(water_C, { ...above, air_C: around_C }),
       WATER_KNOTS,
       AIR_KNOTS,
     );

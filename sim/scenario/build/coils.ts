@@ -96,7 +96,12 @@ function coilFrom(
   const tube = { ...listed, inside_diameter_m: bore * listed.inside_diameter_m };
   if (!(tube.inside_diameter_m < tube.outside_diameter_m)) {
     const most = Math.floor((1000 * tube.outside_diameter_m) / listed.inside_diameter_m) / 1000;
-    desk.problem([...steps, 'bore'], `less than ${most}, which leaves no wall`, `${bore}`, 'measure the bore');
+    desk.problem(
+      [...steps, 'bore'],
+      `less than ${most}, which leaves no wall`,
+      `${bore}`,
+      'measure the bore',
+    );
     return null;
   }
   const outside = tube.outside_diameter_m;

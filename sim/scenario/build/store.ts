@@ -62,6 +62,7 @@ export function storeFrom(desk: Desk, read: StoreRead): StoreDescription | null 
       value: VAPOUR[read.lid],
       band: VAPOUR_BAND[read.lid],
     })),
+    evaporation: read.evaporation,
     surroundings: surroundingsFrom(read.stands),
     ground_C: read.ground,
     bridges: read.bridges,

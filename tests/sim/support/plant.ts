@@ -50,6 +50,7 @@ export function storeOf(over: Partial<StoreDescription> = {}): StoreDescription 
     insulation: { sides: [sheet(4)], bottom: [sheet(3)], lid: [sheet(4)] },
     lid: 'closed',
     vapour_share: 0,
+    evaporation: 1,
     surroundings: roomAt(15),
     ground_C: null,
     bridges: 1.5,

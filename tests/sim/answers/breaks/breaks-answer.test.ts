@@ -26,6 +26,7 @@ const OWN = new Set([
   'collector.fluid',
   'engine.check_valve',
   'engine.standby_loss',
+  'store.evaporation',
   'supply.cold.stands',
 ]);
 
@@ -64,6 +65,15 @@ describe('what breaks it', () => {
     expect(value('engine_valve_more_K')).toBeGreaterThan(0);
     expect(value('weak_freezes_C')).toBeGreaterThan(value('night_freezes_C'));
     expect(value('weak_freezing_s')).toBeGreaterThanOrEqual(value('night_freezing_s'));
+  });
+
+  // Evaporation lies 35 % lower or 40 % higher; the store it cools then gives off less, but never so much less.
+  it('does not know the vapour of an open lid closer than the forms for evaporation do', () => {
+    const { value: kg, low, high } = answer.facts.lid_vapour_kg;
+    expect(low / kg).toBeLessThan(0.9);
+    expect(high / kg).toBeGreaterThan(1.1);
+    expect(low / kg).toBeGreaterThan(0.6);
+    expect(high / kg).toBeLessThan(1.45);
   });
 
   it('freezes a cistern out in the cold as its energy balance in closed form says', () => {

@@ -135,6 +135,20 @@ describe('an open surface', () => {
     expect(film).toBeLessThan(13);
   });
 
+  it.each([1, 0.02])(
+    'gives off vapour by its multiplier past %f of its lid, and warmth as before',
+    (share) => {
+      const [plain, more] = [1, 1.4].map((evaporation) => {
+        const rig = new StoreRig({ vapour_share: share, evaporation, make_up: 'by hand' });
+        rig.set(new Array(10).fill(60)).rates();
+        return [rig.out[placeOf.evaporated_kg], rig.path('store_lid_vapour'), rig.path('store_surface_air')];
+      });
+      expect(more[0] / plain[0]).toBeCloseTo(1.4, 9);
+      expect(more[1] / plain[1]).toBeCloseTo(1.4, 9);
+      expect(more[2]).toBe(plain[2]);
+    },
+  );
+
   it('kept by a float takes in cold water for the vapour it loses', () => {
     const rig = new StoreRig({ vapour_share: 1, make_up_C: 10 }).set(new Array(10).fill(60)).rates();
     const vapour = rig.out[placeOf.evaporated_kg];

@@ -66,6 +66,17 @@ describe('the store', () => {
     expect(byPath.get('store.vapour_escape')?.band).toEqual(band);
   });
 
+  // Shah against Carrier's active pool at 30 C, and against three quarters of it, still water, at 90 C (shared/physics.md 6).
+  it('has a band of evaporation that holds the other published forms', () => {
+    const { plant, byPath } = sound({ store: { inside } });
+    const [low, high] = (byPath.get('store.evaporation')?.band ?? []).map(Number);
+    expect(plant.store.evaporation).toBe(1);
+    expect(0.41 / 0.29).toBeLessThan(high + 0.02);
+    expect(7.36 / 11.43).toBeGreaterThan(low - 0.01);
+    expect(0.82).toBeGreaterThan(low);
+    expect(1.18).toBeLessThan(high);
+  });
+
   it('is noted when filled to the brim', () => {
     const { notes } = sound({ store: { inside, water_depth: '35.8 in' }, coils: [] });
     expect(notes).toEqual([{ path: 'store.water_depth', text: expect.stringContaining('will run over') }]);
