@@ -74,8 +74,6 @@ describe('coilAnswer', () => {
     expect(own.facts.lowest_tank_C).toEqual(answer.facts.lowest_tank_C);
   });
 
-  it('marks the present coil in its tables', () => {
-    const { candidates, worth, joined } = answer.tables;
   // The formulas lie as far apart as physics.md 3 has it; a tenth of a 0.032 in wall is 2.1 % of a 0.311 in bore.
   it('has its pressure between the published formulas and its speed between the walls that a standard allows', () => {
     const bare = bareScenario({
@@ -119,6 +117,8 @@ describe('coilAnswer', () => {
     expect(at({ bore: 0.98 }).value / was.value).toBeCloseTo(0.98 ** -4.8, 1);
   });
 
+  it('marks the present coil in its tables', () => {
+    const { candidates, worth, joined } = answer.tables;
     const key = candidates.columns.findIndex((each) => each.key === 'lowest_tank_C');
     for (const table of [candidates, worth, joined]) {
       expect(table.rows[table.present ?? -1][key]).toBe(answer.facts.lowest_tank_C.value);
