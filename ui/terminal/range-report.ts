@@ -10,11 +10,13 @@ import {
   errorText,
   type FigureKey,
   figureWords,
+  fileText,
   fromSim,
   inColumn,
   noNumber,
   rangeReportWords,
   type Say,
+  withDecimalSign,
 } from '../words/index.ts';
 import { csvCell } from './answer-files.ts';
 import { curveLines } from './curve-chart.ts';
@@ -35,9 +37,10 @@ export function rangeText(name: string, answer: RangeAnswer, say: Say, screen: S
     [...axes.map(({ label }) => fromSim(label)), ...figures.map(labelOf)],
     [...axes.map(() => ''), ...figures.map((key) => say.unit(dimensionOf(key)))],
   ];
+  const shown = (text: string) => (screen.unicode ? withDecimalSign(text) : text);
   const rows = points.map((point) => [
-    ...point.values.map((value) => harmless(String(value))),
-    ...figures.map((key) => cell(point, key, say, DIGITS) || noNumber),
+    ...point.values.map((value, i) => harmless(shown(fileText(axes[i].path, String(value))))),
+    ...figures.map((key) => shown(cell(point, key, say, DIGITS)) || noNumber),
   ]);
   const align: Align[] = [...axes.map((): Align => 'left'), ...figures.map((): Align => 'right')];
   // Labels are long and figures many: a line each, by number, and the numbers head the columns.
