@@ -19,6 +19,7 @@ export { type RecipeAnswer, recipeAnswer } from './answers/fit/recipes.ts';
 export { whatTable } from './answers/fit/what-table.ts';
 export { hoursAnswer } from './answers/hours/hours-answer.ts';
 export { type DoJobs, doHere, doJob, type Job, type JobResult, jobByDays } from './answers/job.ts';
+export { minded } from './answers/minds.ts';
 export { nextAnswer } from './answers/next/next-answer.ts';
 export {
   ADDABLE,
@@ -46,5 +47,6 @@ export { filledWeight } from './parts/filled-weight.ts';
 export * from './quantity/index.ts';
 export { detailOf, type Stretch } from './run/detail.ts';
 export type * from './run/result.ts';
+export { type CautionKey, SEVERITIES, type Severity } from './run/severities.ts';
 export { Simulation, simulate } from './run/simulation.ts';
 export * from './scenario/index.ts';

@@ -3,6 +3,7 @@
  * a curve. Sentences are made of these in `ui/words`; nothing here is a sentence.
  */
 import type { DimensionKey } from '../quantity/index.ts';
+import type { Severity } from '../run/severities.ts';
 
 /** What holds the answer back. */
 export type Limit = 'coil' | 'store' | 'engine' | 'pump' | 'sun' | 'liner' | 'insulation' | 'none';
@@ -54,6 +55,12 @@ export interface Lever {
   high: { text: string; value: number };
 }
 
+/** A caution beside an answer; `key` is its words' key. */
+export interface AnswerCaution {
+  key: string;
+  severity: Severity;
+}
+
 export interface Answer {
   key:
     | 'coil'
@@ -74,8 +81,8 @@ export interface Answer {
   curves: Record<string, Curve>;
   /** Largest effect first. */
   levers: Lever[];
-  /** Caution keys that stand beside this answer. */
-  cautions: string[];
+  /** What to mind beside this answer. */
+  cautions: AnswerCaution[];
   /** Keys of what the answer takes for granted beside the scenario's own assumptions. */
   taken?: string[];
   /** Somebody stopped before all was computed: what is missing stands as null. */

@@ -1,4 +1,5 @@
 /** What a run gives back. All arrays are typed and may be transferred between threads. */
+import type { Severity } from './severities.ts';
 
 /** Energy that crossed one path over the run, in joules, positive in the path's named direction. */
 export interface LedgerPath {
@@ -35,7 +36,7 @@ export interface RunEvent {
 export interface Caution {
   key: string;
   part: string;
-  severity: 'danger' | 'warning' | 'note';
+  severity: Severity;
   /** Figure the caution stands beside, if any. */
   figure?: string;
   value?: number;

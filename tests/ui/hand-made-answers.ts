@@ -72,7 +72,7 @@ export const hours: Answer = {
       high: { text: '33 %', value: 3.25 * hour },
     },
   ],
-  cautions: ['carbon_monoxide'],
+  cautions: [{ key: 'carbon_monoxide', severity: 'danger' }],
   taken: [
     'span_from_start',
     'typical_weeks',
@@ -151,7 +151,7 @@ export const collector: Answer = {
     },
   },
   levers: [],
-  cautions: ['stagnation'],
+  cautions: [{ key: 'stagnation', severity: 'warning' }],
   taken: ['level_kept', 'four_stretches', 'spared_by_hours', 'coil_as_it_is'],
 };
 
@@ -190,6 +190,6 @@ export const store: Answer = {
   },
   curves: {},
   levers: [],
-  cautions: ['weight'],
+  cautions: [{ key: 'weight', severity: 'note' }],
   taken: ['at_usual', 'carried_from_full', 'heat_up_from_fresh'],
 };

@@ -173,6 +173,10 @@ export const next: Answer = {
   },
   curves: {},
   levers: [],
-  cautions: ['fit_mixing_valve', 'fit_relief', 'vent_stays_open'],
+  cautions: [
+    { key: 'fit_mixing_valve', severity: 'danger' },
+    { key: 'fit_relief', severity: 'danger' },
+    { key: 'vent_stays_open', severity: 'warning' },
+  ],
   taken: ['each_change_alone', 'year_as_these_days', 'gain_over_few_runs', 'first_year_money'],
 };

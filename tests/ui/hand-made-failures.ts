@@ -53,7 +53,10 @@ export const breaks: Answer = {
   },
   curves: {},
   levers: [],
-  cautions: ['trapped_coil', 'open_lid'],
+  cautions: [
+    { key: 'trapped_coil', severity: 'danger' },
+    { key: 'open_lid', severity: 'danger' },
+  ],
   taken: ['one_at_a_time'],
 };
 
@@ -87,6 +90,6 @@ export const season: Answer = {
   },
   curves: {},
   levers: [],
-  cautions: ['runs_dry'],
+  cautions: [{ key: 'runs_dry', severity: 'danger' }],
   taken: ['level_kept'],
 };

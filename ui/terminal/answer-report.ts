@@ -13,6 +13,7 @@ import {
   shownColumns,
   takenWords,
 } from '../words/index.ts';
+import { cautionLines, licensedLines } from './caution-lines.ts';
 import { curveLines } from './curve-chart.ts';
 import { paint, type Screen } from './screen.ts';
 import { type Align, tableLines } from './table.ts';
@@ -42,9 +43,7 @@ export function answerText({ answer, words, filled, say }: AnswerReport, screen:
     }),
     ...words.tables.map((table) => shownTable(answer, table, say, screen)),
     leverLines({ answer, words, filled, say }, screen),
-    answer.cautions.flatMap((key) =>
-      wrap(harmless(`  ! ${answerCaution(key, answer, words, say)}`), screen.width, '    '),
-    ),
+    mindLines({ answer, words, filled, say }, screen),
     [
       ...(answer.taken ?? []).flatMap((key) => wrap(harmless(takenWords[key] ?? key), screen.width, '  ')),
       ...(answer.stopped ? [answerReportWords.stopped] : []),
@@ -55,6 +54,15 @@ export function answerText({ answer, words, filled, say }: AnswerReport, screen:
     .map((lines) => lines.join('\n'))
     .join('\n\n');
   return screen.unicode ? `${text}\n` : ascii(`${text}\n`);
+}
+
+/** What to mind, and once for all of it that codes and licensed trades decide. */
+function mindLines({ answer, words, say }: AnswerReport, screen: Screen): string[] {
+  const shown = answer.cautions.map((caution) => ({
+    ...answerCaution(caution, answer, words, say),
+    severity: caution.severity,
+  }));
+  return [...shown.flatMap((each) => cautionLines(each, screen)), ...licensedLines(shown, screen)];
 }
 
 function shownTable(answer: Answer, shown: ShownTable, say: Say, screen: Screen): string[] {

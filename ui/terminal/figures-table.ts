@@ -8,15 +8,16 @@ import {
   numberText,
   quantityText,
   sayCaution,
-  severityWords,
   spanText,
   speakIn,
+  titleOf,
+  together,
   type UnitSystem,
 } from '../words/index.ts';
 import type { Band } from './bands.ts';
-import { type Paint, paint, type Screen } from './screen.ts';
+import { type CautionShown, cautionLines } from './caution-lines.ts';
+import { paint, type Screen } from './screen.ts';
 import { tableLines } from './table.ts';
-import { harmless, wrap } from './text.ts';
 
 export interface FiguresInput {
   result: Pick<Result, 'figures' | 'cautions'>;
@@ -49,9 +50,11 @@ export function figureLines(input: FiguresInput, screen: Screen): string[] {
     paint(screen, 'bold', figureGroups[group]),
     ...keys.flatMap((key) => [
       lineOf.get(key) ?? '',
-      ...cautions
-        .filter(({ figure }) => figure === key)
-        .flatMap((caution) => cautionLines(caution, input.units, screen)),
+      ...saidCautions(
+        cautions.filter(({ figure }) => figure === key),
+        input.units,
+        screen,
+      ).flatMap((said) => cautionLines(said, screen)),
     ]),
   ]);
 }
@@ -89,16 +92,19 @@ function inUnits(key: FigureKey, value: number, units: UnitSystem, plain: boolea
     : numberText(Number(value.toPrecision(4)));
 }
 
-/** Stands for the sentence on codes and licensed trades, which the report says once. */
-export const licensedMark = '*';
-
-const paints: Record<Caution['severity'], Paint> = { danger: 'red', warning: 'yellow', note: 'cyan' };
-
-export function cautionLines(caution: Caution, units: UnitSystem, screen: Screen): string[] {
-  const { title, says, todo, licensed } = sayCaution(caution, speakIn(units, { plain: !screen.unicode }));
-  const mark = licensed === null ? '' : ` ${licensedMark}`;
-  const sentence = `${severityWords[caution.severity]}: ${title}.${mark} ${says} ${todo}`.trimEnd();
-  return wrap(`  ! ${harmless(sentence)}`, screen.width, '    ').map((line) =>
-    paint(screen, paints[caution.severity], line),
-  );
+/** A run's cautions with their numbers in them; what is alike of several parts once. */
+export function saidCautions(
+  cautions: readonly Caution[],
+  units: UnitSystem,
+  screen: Screen,
+): CautionShown[] {
+  return together(cautions).map(({ caution, parts }) => {
+    const { title, says, todo, licensed } = sayCaution(caution, speakIn(units, { plain: !screen.unicode }));
+    return {
+      severity: caution.severity,
+      title: titleOf(title, parts),
+      text: `${says} ${todo}`,
+      licensed,
+    };
+  });
 }

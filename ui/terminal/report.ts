@@ -1,11 +1,8 @@
 /** The report that `tankful run` prints: the days, the figures with what stands beside them, where the heat goes. */
 import type { Result } from '../../sim/index.ts';
 import {
-  cautionWords,
   dateWords,
   eventLabel,
-  isCaution,
-  licensedWords,
   nameText,
   reportWords,
   severityWords,
@@ -13,8 +10,9 @@ import {
   type UnitSystem,
 } from '../words/index.ts';
 import { type Bands, doubtful } from './bands.ts';
+import { cautionLines, licensedLines } from './caution-lines.ts';
 import { dayLines } from './day-rows.ts';
-import { cautionLines, figureLines, licensedMark, looseCautions } from './figures-table.ts';
+import { figureLines, looseCautions, saidCautions } from './figures-table.ts';
 import { ledgerLines } from './ledger-table.ts';
 import type { Loaded } from './load.ts';
 import { forScreen, paint, type Screen } from './screen.ts';
@@ -45,11 +43,11 @@ export function reportText(input: ReportInput, screen: Screen): string {
       ? []
       : [
           paint(screen, 'bold', reportWords.mind),
-          ...loose.flatMap((caution) => cautionLines(caution, units, screen)),
+          ...saidCautions(loose, units, screen).flatMap((said) => cautionLines(said, screen)),
         ],
     eventLines(result, screen),
     [
-      ...licensedLines(result, screen),
+      ...licensedLines(saidCautions(result.cautions, units, screen), screen),
       ...assumptionLines(input, screen),
       ...notes.flatMap(({ path, text }) => wrap(harmless(reportWords.note(path, text)), screen.width, '  ')),
     ],
@@ -97,11 +95,6 @@ function eventLines({ events }: Result, screen: Screen): string[] {
         paint(screen, 'bold', reportWords.happened),
         ...lines.flatMap((line) => wrap(harmless(line), screen.width, '    ')),
       ];
-}
-
-function licensedLines({ cautions }: Result, screen: Screen): string[] {
-  const due = cautions.some(({ key }) => isCaution(key) && 'licensed' in cautionWords[key]);
-  return due ? wrap(`${licensedMark} ${licensedWords}`, screen.width, '  ') : [];
 }
 
 /** How much of it rests on what nobody entered, and what to measure first. */

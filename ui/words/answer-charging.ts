@@ -1,16 +1,17 @@
 /** Words of the engine's coil. */
-import type { Answer } from '../../sim/index.ts';
+import { type Answer, minded } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn } from './answers.ts';
 import type { Say } from './say.ts';
 
-function sentence({ facts, headline, cautions }: Answer, say: Say): string {
+function sentence(answer: Answer, say: Say): string {
+  const { facts, headline } = answer;
   const load = say.quantity(facts.output_W.value, 'electric_power');
   if (headline === 'radiator_from_C') {
     return `At ${load} all the engine’s heat fits into the store until it is at ${say.banded(facts.radiator_from_C)}; above that the radiator takes over.`;
   }
   const share = `into a store of ${say.quantity(facts.tank_C.value, 'temperature')} go ${say.banded(facts.to_store_W)} of ${say.value(facts.jacket_W)}`;
-  return cautions.includes('radiator_always')
+  return minded(answer, 'radiator_always')
     ? `At ${load} the coil never takes all the engine’s heat: ${share}, and the radiator throws the rest away.`
     : `At ${load} the coil takes all the engine’s heat up to a boiling store: ${share}.`;
 }

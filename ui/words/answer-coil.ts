@@ -137,6 +137,6 @@ export const coilWords: AnswerWords = {
     tap_pressure_low: ({ facts }, say) =>
       `${known(facts.tap_pressure_Pa, say)} is left at the tap; heaters and mixing valves want ${say.quantity(137_895, 'pressure')} or more.`,
     tube_speed: ({ facts }, say) =>
-      `Water runs at ${known(facts.velocity_m_s, say)} through the tube; copper wears away above ${say.quantity(1.52, 'speed')} hot, ${say.quantity(2.44, 'speed')} cold.`,
+      `Water runs at ${known(facts.velocity_m_s, say)} through the tube; copper wears away above ${say.quantity(1.524, 'speed')} hot, ${say.quantity(2.4384, 'speed')} cold.`,
   },
 };

@@ -1,5 +1,5 @@
 /** Words of the showers' answer. */
-import type { Answer, Banded } from '../../sim/index.ts';
+import { type Answer, type Banded, minded } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn } from './answers.ts';
 import { nameText } from './input-text.ts';
@@ -13,11 +13,12 @@ function whole({ value, low, high }: Banded): string {
   return least === most ? text : `${text} (${least} to ${most})`;
 }
 
-function sentence({ facts, cautions }: Answer, say: Say): string {
+function sentence(answer: Answer, say: Say): string {
+  const { facts } = answer;
   const { showers, showers_dull, into_s, tried, dull_days, wanted_C, lasts_s, flow_m3_s } = facts;
   if (!showers) return 'The row of showers was not computed.';
   const each = `${say.quantity(lasts_s.value, 'time')} each, ${say.quantity(flow_m3_s.value, 'flow')} at ${say.quantity(wanted_C.value, 'temperature')}`;
-  const now = cautions.includes('never_ran_cold')
+  const now = minded(answer, 'never_ran_cold')
     ? `All ${tried.value} showers tried in a row stay warm now (${each})`
     : `${whole(showers)} in a row now (${each})`;
   const next =
@@ -38,7 +39,7 @@ function reason({ limit, facts }: Answer, say: Say): string {
 }
 
 function waits(answer: Answer, say: Say): string[] {
-  if (answer.stopped || answer.cautions.includes('never_ran_cold')) return [];
+  if (answer.stopped || minded(answer, 'never_ran_cold')) return [];
   const { facts, tables } = answer;
   const asked = new Set(tables.waits.rows.map(([heating]) => heating));
   const told = (fact: Banded | undefined, how: string) =>

@@ -1,9 +1,6 @@
 /** What all answers have in words: how one is told, what limits, what stands beside it. */
 import type { Answer, DimensionKey, Limit } from '../../sim/index.ts';
-import { isCaution } from './caution-titles.ts';
-import { cautionWords } from './cautions.ts';
 import type { Say } from './say.ts';
-import { speakIn } from './speak.ts';
 
 /** A table's row by the keys of its columns. */
 export type RowByKey = Record<string, number | string | null>;
@@ -106,8 +103,7 @@ export const takenWords: Record<string, string> = {
   span_from_start: 'The engine runs once a day, from the hour at which the timetable in the file begins.',
   span_before_evening: 'The engine runs once a day and is done before the evening’s first shower.',
   coil_as_it_is: 'The collector’s coil stays as it is at every size.',
-  one_at_a_time:
-    'One thing fails at a time and all else works; local code and a licensed eye see what runs cannot.',
+  one_at_a_time: 'One thing fails at a time and all else works.',
   away_in_summer:
     'Away and the loop’s pump are tried in July (January south of the equator), as the weather there is.',
   off_in_winter: 'Engine, power and frost are tried in January (July south of the equator).',
@@ -131,13 +127,3 @@ export const takenWords: Record<string, string> = {
   less_charging: 'An hour of engine less is an hour less of charging too.',
   heat_up_from_fresh: 'Heating up runs the engine without a pause and nobody draws.',
 };
-
-/** A caution that stands beside an answer, in a sentence or two. */
-export function answerCaution(key: string, answer: Answer, words: AnswerWords, say: Say): string {
-  const own = words.cautions[key];
-  if (own) return own(answer, say);
-  if (!isCaution(key)) return `${key}.`;
-  const { title, says, todo } = cautionWords[key];
-  const speak = speakIn(say.units);
-  return `${title}. ${says(null, speak)} ${todo(speak)}`.trimEnd();
-}

@@ -1,3 +1,5 @@
+import type { CautionKey as SimCautionKey } from '../../sim/index.ts';
+
 /** What each caution is called, and how serious one is: enough to name it, without the sentences about it. */
 export const cautionTitles = {
   scald: 'Scalding water at the tap',
@@ -31,7 +33,7 @@ export const cautionTitles = {
   altitude_output: 'Thin air weakens the engine',
   faults_played: 'Something fails in this run',
   weather_generated: 'Made-up weather',
-} as const;
+} as const satisfies Record<SimCautionKey, string>;
 
 export type CautionKey = keyof typeof cautionTitles;
 

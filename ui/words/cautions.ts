@@ -22,12 +22,16 @@ const DAY_S = 86_400;
 
 export const licensedWords = 'Local code and licensed practice decide; this is an estimate, not an approval.';
 
+/** What burns, and how fast: Moritz and Henriques, as `sim/physics/scald.ts` has it. */
+export const burnWords = ({ temperature }: Speak): string =>
+  `a deep burn takes about 5 min at ${temperature(48.9)}, 15 s at ${temperature(56.1)}, 5 s at ${temperature(60)}, 1 s at ${temperature(68.3)}`;
+
 export const cautionWords = {
   scald: {
     title: cautionTitles.scald,
     figure: 'outlet_C_max',
-    says: (C, { temperature }) =>
-      `${C === null ? 'The tap gives scalding water' : `Water reaches ${temperature(C)} at the tap`}; a deep burn takes about 5 min at ${temperature(48.9)}, 15 s at ${temperature(56.1)}, 5 s at ${temperature(60)}, 1 s at ${temperature(68.3)}.`,
+    says: (C, speak) =>
+      `${C === null ? 'The tap gives scalding water' : `Water reaches ${speak.temperature(C)} at the tap`}; ${burnWords(speak)}.`,
     todo: ({ temperature }) =>
       `Fit a thermostatic mixing valve near the store, set it no higher than ${temperature(48.9)}, and test at the tap.`,
     licensed: true,
@@ -35,16 +39,17 @@ export const cautionWords = {
   scald_no_valve: {
     title: cautionTitles.scald_no_valve,
     figure: 'outlet_C_max',
-    says: (C, { temperature }) =>
-      `Nothing limits what reaches the tap${C === null ? '' : `, where water comes as hot as ${temperature(C)}`}.`,
-    todo: () => 'Fit a thermostatic mixing valve near the store; a hand on the tap is not one.',
+    says: (C, speak) =>
+      `Nothing limits what reaches the tap${C === null ? '' : `, where water comes as hot as ${speak.temperature(C)}`}; ${burnWords(speak)}.`,
+    todo: ({ temperature }) =>
+      `Fit a thermostatic mixing valve near the store, set it no higher than ${temperature(48.9)}, and test at the tap; a hand on the tap is not one.`,
     licensed: true,
   },
   trapped_coil: {
     title: cautionTitles.trapped_coil,
     figure: 'store_top_C_max',
     says: (C, { temperature }) =>
-      `A check valve and closed taps seal the water in a coil${C === null ? '' : `, around which the store reaches ${temperature(C)}`}; a few degrees of warming raise its pressure until something bursts.`,
+      `Check valves, shut valves, caps and closed taps seal the liquid in a coil${C === null ? '' : `, around which the store reaches ${temperature(C)}`}; a few degrees of warming raise its pressure until something bursts.`,
     todo: () =>
       'Give every coil that can be shut off a relief valve with no valve between, piped to a safe place, and room to expand. Never cap a relief.',
     licensed: true,
@@ -65,6 +70,7 @@ export const cautionWords = {
       `Coolant is under pressure and scalds, exhaust pipes set foam, wood and fuel vapour alight${s === null ? '' : `, over ${time(s)} of running`}.`,
     todo: () =>
       'Never open a hot cap; keep thermostat and shutdown as the maker fitted them; keep exhaust and fuel away from foam and from each other.',
+    licensed: true,
   },
   plastic_tube: {
     title: cautionTitles.plastic_tube,
@@ -99,6 +105,7 @@ export const cautionWords = {
       `${C === null ? 'The store can go on' : `The top of the store reaches ${temperature(C)} and can go on`} to boiling if a pump fails or nobody draws.`,
     todo: () =>
       'Fit a high limit, a vent that can neither ice up nor be blocked, an overflow to a drain, and a way to dump or cover. Keep the radiator working.',
+    licensed: true,
   },
   boiling: {
     title: cautionTitles.boiling,
@@ -107,6 +114,7 @@ export const cautionWords = {
       `${kg === null ? 'The store' : `${mass(kg)} of water`} boils off; steam scalds, and the coils come to stand dry.`,
     todo: () =>
       'Stop or dump the heat earlier: a lower high limit, a cover, a larger store, or less collector.',
+    licensed: true,
   },
   liner_limit: {
     title: cautionTitles.liner_limit,
@@ -114,6 +122,7 @@ export const cautionWords = {
     says: (C, { temperature }) =>
       `The liner ${C === null ? 'gets hotter than it' : `sees ${temperature(C)}, more than it`} is made for; it ages fast and leaks unseen behind the insulation.`,
     todo: () => 'Lower the high limit or choose a liner for the heat; lay a pan with a leak alarm.',
+    licensed: true,
   },
   foam_limit: {
     title: cautionTitles.foam_limit,
@@ -121,6 +130,7 @@ export const cautionWords = {
     says: (C, { temperature }) =>
       `The insulation ${C === null ? 'gets hotter than it' : `sees ${temperature(C)}, more than it`} is made for; foam shrinks, sags and stops insulating.`,
     todo: () => 'Put a sheet that stands the heat next to the hot side, or lower the high limit.',
+    licensed: true,
   },
   wall_limit: {
     title: cautionTitles.wall_limit,
@@ -128,6 +138,7 @@ export const cautionWords = {
     says: (C, { temperature }) =>
       `The wall ${C === null ? 'gets hotter than it' : `sees ${temperature(C)}, more than it`} is made for; it softens under the weight of the water.`,
     todo: () => 'Lower the high limit, or choose a wall that stands the heat or is held from outside.',
+    licensed: true,
   },
   engine_cold: {
     title: cautionTitles.engine_cold,
@@ -174,9 +185,9 @@ export const cautionWords = {
     title: cautionTitles.wiring,
     figure: null,
     says: (W, { electricity }) =>
-      `Pumps${W === null ? '' : ` of ${electricity(W)}`} and a generator stand beside open water.`,
+      `Pumps${W === null ? '' : ` of ${electricity(W)}`}, and whatever else takes or makes electricity here, stand beside open water.`,
     todo: () =>
-      'Fuse at the battery, cable for the starting current, ground-fault protection on mains voltage, drip loops, no joint above the water, the generator isolated from any other supply.',
+      'Fuse at the battery, cable for the starting current, ground-fault protection on mains voltage, drip loops, no joint above the water, any generator isolated from any other supply.',
     licensed: true,
   },
   estimate_only: {
@@ -194,6 +205,7 @@ export const cautionWords = {
       `${C === null ? 'The collector gets' : `The collector reaches ${temperature(C)}`}${C === null ? ' far hotter than the store' : ''}; shut-in liquid flashes to steam, and glycol turns acid.`,
     todo: () =>
       'Leave the loop a relief and room to expand, pipe and insulate it for the heat, cover it when away.',
+    licensed: true,
   },
   level_low: {
     title: cautionTitles.level_low,
@@ -228,7 +240,7 @@ export const cautionWords = {
     title: cautionTitles.tube_speed,
     figure: 'tube_speed_m_s_max',
     says: (m_s, { speed }) =>
-      `Water runs ${m_s === null ? 'faster than copper stands' : `at ${speed(m_s)}`} through the tube; copper wears away above ${speed(1.52)} hot, ${speed(2.44)} cold.`,
+      `Water runs ${m_s === null ? 'faster than copper stands' : `at ${speed(m_s)}`} through the tube; copper wears away above ${speed(1.524)} hot, ${speed(2.4384)} cold.`,
     todo: () => 'Put rolls in parallel or use wider tube.',
   },
   short_cycling: {
@@ -244,6 +256,7 @@ export const cautionWords = {
     says: () =>
       'A head shut off behind an open mixer lets hot and cold cross over, and the next tap opened runs pure hot.',
     todo: () => 'Fit check valves on both legs of the mixer; shut off ahead of it, not at the head.',
+    licensed: true,
   },
   altitude_output: {
     title: cautionTitles.altitude_output,

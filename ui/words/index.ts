@@ -1,5 +1,6 @@
 /** Words on screen and on paper: one catalogue for page, print and terminal. */
 export * from './answer-breaks.ts';
+export * from './answer-cautions.ts';
 export * from './answer-charging.ts';
 export * from './answer-coil.ts';
 export * from './answer-doubts.ts';
@@ -14,6 +15,7 @@ export * from './answer-titles.ts';
 export * from './answer-view.ts';
 export * from './answers.ts';
 export * from './both.ts';
+export * from './caution-groups.ts';
 export * from './caution-titles.ts';
 export * from './cautions.ts';
 export * from './channels.ts';

@@ -2,7 +2,7 @@
 import type { BuildSheet, Caution, SectionFacts } from '../../sim/index.ts';
 import type { Both } from './both.ts';
 import type { CautionKey } from './caution-titles.ts';
-import { sayCaution } from './cautions.ts';
+import { burnWords, sayCaution } from './cautions.ts';
 import type { Speak } from './speak.ts';
 
 interface Hazard {
@@ -14,6 +14,8 @@ interface Hazard {
   /** What to do, whatever the run shows. */
   todo: (speak: Speak) => string;
 }
+
+const sentenceOf = (clause: string) => `${clause[0].toUpperCase()}${clause.slice(1)}.`;
 
 /** A number where there is one. */
 const at = (value: number | null, say: (value: number) => string, words: (said: string) => string) =>
@@ -28,14 +30,14 @@ const hazards: Hazard[] = [
         `No valve limits what reaches the tap${at(C, temperature, (T) => `, water of ${T}`)}.`,
     },
     there: ({ taps }) => taps !== null,
-    todo: ({ temperature }) =>
-      `A deep burn takes about 5 min at ${temperature(48.9)}, 15 s at ${temperature(56.1)}, 5 s at ${temperature(60)}, 1 s at ${temperature(68.3)}. Mixing valve at the store, at ${temperature(48.9)} or less, check valves on both its legs; test at the tap.`,
+    todo: (speak) =>
+      `${sentenceOf(burnWords(speak))} Mixing valve at the store, at ${speak.temperature(48.9)} or less, check valves on both its legs; test at the tap.`,
   },
   {
     word: 'Trapped coil',
     cause: {
       trapped_coil: (C, { temperature }) =>
-        `Taps and check valve shut water in a coil${at(C, temperature, (T) => ` in a store of up to ${T}`)}; a few degrees burst it.`,
+        `Closed taps, valves or caps shut liquid in a coil${at(C, temperature, (T) => ` in a store of up to ${T}`)}; a few degrees burst it.`,
     },
     there: ({ coils }) => coils.length > 0,
     todo: () =>

@@ -1,11 +1,12 @@
 /** What breaks it: one thing at a time fails, and what then happens, when, how hot and how much. */
 import type { PlantDescription } from '../../parts/description.ts';
 import { readScenario } from '../../scenario/index.ts';
-import type { Answer, Limit } from '../answer.ts';
+import type { Answer, AnswerCaution, Limit } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type Facts } from '../band.ts';
 import { type Edit, edited } from '../edit.ts';
 import type { DoJobs } from '../job.ts';
 import { movesHeatOf } from '../matters.ts';
+import { type MindKey, mind } from '../minds.ts';
 import { finerEdits } from '../stretch.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { type Question, readQuestion } from '../vary.ts';
@@ -81,8 +82,8 @@ function limitOf(headline: string): Limit {
 }
 
 /** A caution for each failure that applies. */
-function cautionsOf(plant: PlantDescription, facts: Facts): string[] {
-  const of: Record<Failure, string[]> = {
+function cautionsOf(plant: PlantDescription, facts: Facts): AnswerCaution[] {
+  const of: Record<Failure, MindKey[]> = {
     pump: ['stagnation'],
     away: ['boil_over', 'legionella'],
     trapped: ['trapped_coil'],
@@ -98,6 +99,6 @@ function cautionsOf(plant: PlantDescription, facts: Facts): string[] {
     engine_valve: ['thermosiphon', 'coolant'],
   };
   const due = FAILURES.filter((failure) => whyNot(failure, plant) === null).flatMap((failure) => of[failure]);
-  const boils = (facts.limitless_boiled_kg ?? 0) > 0 ? ['boiling'] : [];
-  return [...new Set([...due, ...boils])];
+  const boils: MindKey[] = (facts.limitless_boiled_kg ?? 0) > 0 ? ['boiling'] : [];
+  return [...new Set([...due, ...boils])].map(mind);
 }

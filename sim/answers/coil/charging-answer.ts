@@ -1,7 +1,8 @@
 /** The engine's coil: heat into the store against the store's temperature, and where it no longer all fits. */
 import type { EngineDescription, PlantDescription } from '../../parts/description.ts';
-import type { Answer, Column, Limit } from '../answer.ts';
+import type { Answer, AnswerCaution, Column, Limit } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, under } from '../band.ts';
+import { minds } from '../minds.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
 import { ChargeBench, type SteadyCharge } from './charge-bench.ts';
 
@@ -119,16 +120,15 @@ function cautionsOf(
   plant: PlantDescription,
   { return_C }: Facts,
   from: ReturnType<ChargeBench['radiatorFrom']>,
-): string[] {
+): AnswerCaution[] {
   const { engine } = plant;
-  const list: [string, boolean][] = [
+  return minds([
     ['radiator_always', from === 'always'],
     ['radiator_never', from === 'never'],
     ['engine_cold', engine !== null && return_C !== null && return_C < engine.coldest_return_C],
     ['coolant_poison', engine?.coolant.kind === 'ethylene glycol'],
     ['trapped_coil', true],
-  ];
-  return list.flatMap(([key, due]) => (due ? [key] : []));
+  ]);
 }
 
 const COLUMNS: Column[] = [

@@ -1,8 +1,10 @@
 /** The household's coil: how cold the store may be for the wanted shower, and what one could buy instead. */
 import type { PlantDescription } from '../../parts/description.ts';
-import type { Answer, Limit } from '../answer.ts';
+import { LEAST_PRESSURE, TUBE_SPEED } from '../../run/limits.ts';
+import type { Answer, AnswerCaution, Limit } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, under } from '../band.ts';
 import { householdOf, showerOf, usualTank } from '../household.ts';
+import { mind, minds } from '../minds.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
 import { coilPrice, namesake } from './candidates.ts';
 import { coilCurves, coilTables } from './coil-tables.ts';
@@ -105,7 +107,7 @@ export function coilAnswer(question: CoilQuestion): Answer {
     levers: bands.levers(headline),
     cautions: [
       ...cautionsOf(plant, own, asked),
-      ...(filled.some(({ path }) => COIL_PRICES.includes(path)) ? ['prices_invented'] : []),
+      ...(filled.some(({ path }) => COIL_PRICES.includes(path)) ? [mind('prices_invented')] : []),
     ],
   };
 }
@@ -119,21 +121,17 @@ function askedOf(plant: PlantDescription, { tank_C, flow_m3_s }: CoilQuestion): 
 /** A coil that goes this share of the way gives nearly what an endless one would: then the store's heat is the limit. */
 const NEARLY_ALL = 0.9;
 const ENOUGH_FLOW = 0.95;
-/** Copper's usual ceiling of speed for hot water [m/s] (5 ft/s), as a run's caution has it. */
-const TUBE_SPEED = 1.52;
-/** Pressure most heads and heaters need [Pa] (20 psi), as a run's caution has it. */
-const LEAST_PRESSURE = 138_000;
 
 function limitOf({ full, steady }: HouseholdCoil, { shower }: Asked): Limit {
   if (full.flow_m3_s < ENOUGH_FLOW * shower.flow_m3_s) return 'pump';
   return steady.effectiveness >= NEARLY_ALL ? 'store' : 'coil';
 }
 
-function cautionsOf(plant: PlantDescription, own: HouseholdCoil, { shower }: Asked): string[] {
+function cautionsOf(plant: PlantDescription, own: HouseholdCoil, { shower }: Asked): AnswerCaution[] {
   const { taps } = householdOf(plant);
   const { full, steady, coil } = own;
   const valve_C = taps.mixing_valve_C;
-  const list: [string, boolean][] = [
+  return minds([
     ['namesake', namesake(coil.tube) !== null],
     ['no_store_hot_enough', own.lowest_tank_C === null],
     ['valve_below_wanted', valve_C !== null && valve_C < shower.wanted_C],
@@ -142,6 +140,5 @@ function cautionsOf(plant: PlantDescription, own: HouseholdCoil, { shower }: Ask
     ['tube_speed', steady.velocity_m_s > TUBE_SPEED],
     ['scald_no_valve', valve_C === null],
     ['trapped_coil', true],
-  ];
-  return list.flatMap(([key, due]) => (due ? [key] : []));
+  ]);
 }

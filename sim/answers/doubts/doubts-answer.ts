@@ -9,6 +9,7 @@ import type { Answer, Banded } from '../answer.ts';
 import { exactly, type Facts } from '../band.ts';
 import type { DoJobs, Job, JobDone } from '../job.ts';
 import { movesHeatOf } from '../matters.ts';
+import { minds } from '../minds.ts';
 import { refusal } from '../refusal.ts';
 import { temperaturesOf, variantJobs } from '../store/runs.ts';
 import { finerEdits } from '../stretch.ts';
@@ -105,10 +106,10 @@ export async function doubtsAnswer(question: DoubtsQuestion): Promise<Answer> {
     curves: base ? { top: topCurve(base, done) } : {},
     // All of them, ranked, are a table.
     levers: [],
-    cautions: [
-      ...(counts.boiled_runs > 0 ? ['boils_in_some'] : []),
-      ...(known.length < runs && !sweep.stopped ? ['not_run'] : []),
-    ],
+    cautions: minds([
+      ['boils_in_some', counts.boiled_runs > 0],
+      ['not_run', known.length < runs && !sweep.stopped],
+    ]),
     taken: [
       'spread_evenly',
       chance === null ? 'weather_as_it_is' : 'like_years',

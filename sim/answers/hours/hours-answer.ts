@@ -4,6 +4,7 @@ import type { Answer } from '../answer.ts';
 import { bandsOf, type Doubt, doubtJobs, doubtsOf, type Facts } from '../band.ts';
 import type { DoJobs } from '../job.ts';
 import { movesHeatOf, movesMoney } from '../matters.ts';
+import { mind } from '../minds.ts';
 import { finerEdits } from '../stretch.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
@@ -46,7 +47,7 @@ export async function hoursAnswer(question: HoursQuestion): Promise<Answer> {
     headline: 'worst_s',
     tables: { months: monthsTable(engine, plant, months, charging_s) },
     curves: { months: monthsCurve(months, charging_s) },
-    cautions: ['carbon_monoxide'],
+    cautions: [mind('carbon_monoxide')],
     taken: charging_s > 0 ? [...taken, 'charging_hours'] : taken,
   };
   return sweep.stopped ? { ...answer, stopped: true } : answer;

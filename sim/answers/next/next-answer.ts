@@ -3,12 +3,13 @@
  * a few runs with everything unsure varied alike in both, how far that gain reaches.
  */
 import type { PlantDescription, Prices } from '../../parts/description.ts';
-import type { Answer, Banded, Column, Table } from '../answer.ts';
+import type { Answer, AnswerCaution, Banded, Column, Table } from '../answer.ts';
 import { exactly } from '../band.ts';
 import { jobAt, placesOf, variedOf } from '../doubts/varied.ts';
 import { edited } from '../edit.ts';
 import type { DoJobs, Job, JobDone } from '../job.ts';
 import { movesHeatOf, movesMoney } from '../matters.ts';
+import { minds } from '../minds.ts';
 import { finerEdits } from '../stretch.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { type Question, readQuestion } from '../vary.ts';
@@ -116,10 +117,7 @@ export async function nextAnswer(question: NextQuestion): Promise<Answer> {
     tables: { changes: changesTable(key, ranked) },
     curves: {},
     levers: [],
-    cautions: [
-      ...(base && harmIn(base) !== '' ? [`already_${harmIn(base)}`] : []),
-      ...cautionsOf(plant, changes),
-    ],
+    cautions: cautionsOf(plant, changes, base === null ? '' : harmIn(base)),
     taken: [
       'each_change_alone',
       'year_as_these_days',
@@ -238,11 +236,16 @@ function changesTable(key: GainKey, ranked: readonly Weighed[]): Table {
 }
 
 /** What is for safety is said, and not weighed. */
-function cautionsOf({ taps, coils }: PlantDescription, changes: readonly Change[]): string[] {
-  const lid = changes.some(({ key }) => key === 'seal_lid' || key === 'close_lid');
-  return [
-    ...(taps && taps.mixing_valve_C === null ? ['fit_mixing_valve'] : []),
-    ...(coils.length > 0 ? ['fit_relief'] : []),
-    ...(lid ? ['vent_stays_open'] : []),
-  ];
+function cautionsOf(
+  { taps, coils }: PlantDescription,
+  changes: readonly Change[],
+  harm: Harm,
+): AnswerCaution[] {
+  return minds([
+    ['already_boils', harm === 'boils'],
+    ['already_too_hot', harm === 'too_hot'],
+    ['fit_mixing_valve', taps !== null && taps.mixing_valve_C === null],
+    ['fit_relief', coils.length > 0],
+    ['vent_stays_open', changes.some(({ key }) => key === 'seal_lid' || key === 'close_lid')],
+  ]);
 }

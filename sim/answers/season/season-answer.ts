@@ -1,9 +1,10 @@
 /** The season: a simulated year by months, in one piece. */
 import type { PlantDescription } from '../../parts/description.ts';
-import type { Answer, Column, Curve, Limit, Table } from '../answer.ts';
+import type { Answer, AnswerCaution, Column, Curve, Limit, Table } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts } from '../band.ts';
 import type { DoJobs, JobDone } from '../job.ts';
 import { movesHeatOf } from '../matters.ts';
+import { minds } from '../minds.ts';
 import { finerEdits } from '../stretch.ts';
 import { SEASON_COUNT, seasonJobs } from '../sun/runs.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
@@ -152,10 +153,10 @@ function limitOf({ engine, collector }: PlantDescription): Limit {
   return engine ? 'engine' : collector ? 'sun' : 'none';
 }
 
-function cautionsOf(plant: PlantDescription, year: JobDone | null, unkept: JobDone | null): string[] {
+function cautionsOf(plant: PlantDescription, year: JobDone | null, unkept: JobDone | null): AnswerCaution[] {
   const f = year?.figures ?? {};
   const over = (key: string) => (f[key] ?? 0) > 0;
-  const list: [string, boolean][] = [
+  return minds([
     ['carbon_monoxide', plant.engine !== null],
     ['boiling', over('boiled_kg')],
     ['runs_dry', unkept !== null && unkept.figures.dry_s !== null],
@@ -164,6 +165,5 @@ function cautionsOf(plant: PlantDescription, year: JobDone | null, unkept: JobDo
     ['wall_limit', over('wall_over_s')],
     ['freezing_loop', over('freezing_s')],
     ['weather_generated', plant.weather.made_up === true],
-  ];
-  return list.flatMap(([key, due]) => (due ? [key] : []));
+  ]);
 }

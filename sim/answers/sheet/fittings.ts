@@ -44,8 +44,8 @@ const ORDER: FittingKind[] = [
 ];
 
 /**
- * Counts. Each coil that is piped: a union at both ends, above the water, so that it comes out whole; a relief, since
- * every loop here can be shut in; a drain at its lowest point. Rolls in series: a coupling between two. n rolls in
+ * Counts. Each coil, piped or not: a relief, since every one can be shut in. Each that is piped: a union at both ends,
+ * above the water, so that it comes out whole; a drain at its lowest point. Rolls in series: a coupling between two. n rolls in
  * parallel: at either end n - 1 tees and an elbow behind the last. The household: a mixing valve with a check valve on
  * either leg, one more behind the pump, and room to expand. A filled loop: an air vent at its highest point and a check
  * valve against its own rising; a collector's also a vessel. A loop that drains back has neither. The store: a drain.
@@ -75,9 +75,9 @@ export function fittingsOf(facts: SectionFacts, coils: readonly CoilSheet[]): Fi
     add('coupling', join === 'series' ? rolls - 1 : 0, joint);
     add('tee', 2 * branches, joint);
     add('elbow', branches > 0 ? 2 : 0, joint);
+    add('relief', 1, valve);
     if (user === null) continue;
     add('union', 2, joint);
-    add('relief', 1, valve);
     add('drain', 1, valve);
     if (user === 'household' && taps) {
       add('mixing_valve', 1, valve, taps.mixing_valve_C === null);

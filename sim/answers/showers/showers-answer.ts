@@ -1,13 +1,14 @@
 /** Showers in a row, now and after dull days, the wait for the next one, and how it feels second by second. */
 import type { PlantDescription } from '../../parts/description.ts';
 import { SCALD_FROM } from '../../run/tally.ts';
-import type { Answer, Limit } from '../answer.ts';
+import type { Answer, AnswerCaution, Limit } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf } from '../band.ts';
 import { ShowerBench } from '../coil/shower-bench.ts';
 import { edited } from '../edit.ts';
 import { householdOf, showerOf } from '../household.ts';
 import type { DoJobs, Job, JobDone } from '../job.ts';
 import { movesHeatOf } from '../matters.ts';
+import { minds } from '../minds.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { type Question, readQuestion } from '../vary.ts';
 import { countToTry, ROW_BEGINS_S, type RowPlan, startsOf, type WarmRow, warmRow } from './in-a-row.ts';
@@ -150,15 +151,14 @@ function limitOf(
 /** A coil that wants the store this much hotter than the shower is what ends the row (judgement) [K]. */
 const COIL_GAP_K = 8;
 
-function cautionsOf(plant: PlantDescription, { trace, rows, day }: Found): string[] {
+function cautionsOf(plant: PlantDescription, { trace, rows, day }: Found): AnswerCaution[] {
   const { taps } = householdOf(plant);
-  const list: [string, boolean][] = [
+  return minds([
     ['scald_no_valve', taps.mixing_valve_C === null],
     ['scald', taps.mixing_valve_C !== null && trace.peak_C > SCALD_FROM],
     ['pause_scald', trace.again_peak_C > SCALD_FROM],
     ['never_ran_cold', rows[0]?.into_s === null],
     ['day_ran_cold', day.warm_showers < day.showers],
     ['trapped_coil', true],
-  ];
-  return list.flatMap(([key, due]) => (due ? [key] : []));
+  ]);
 }

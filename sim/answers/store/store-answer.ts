@@ -1,11 +1,13 @@
 /** Store and insulation: what it loses by itself, how long it carries the household, how long it takes to heat. */
 import type { PlantDescription } from '../../parts/description.ts';
 import { evaporativeHeat } from '../../physics/evaporation.ts';
+import { weightSeverity } from '../../run/weight-severity.ts';
 import type { Answer, Limit } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts } from '../band.ts';
 import type { Edit } from '../edit.ts';
 import type { DoJobs, Job } from '../job.ts';
 import { movesHeatOf } from '../matters.ts';
+import { mind } from '../minds.ts';
 import { finerEdits } from '../stretch.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { type Question, readQuestion } from '../vary.ts';
@@ -69,7 +71,10 @@ export async function storeAnswer(question: StoreQuestion): Promise<Answer> {
     tables: storeTables(plant, told),
     curves: storeCurves(plant, told),
     levers: bands.levers('drop_K'),
-    cautions: plant.store.lid === 'open' ? ['weight', 'open_lid'] : ['weight'],
+    cautions: [
+      { ...mind('weight'), severity: weightSeverity(plant) },
+      ...(plant.store.lid === 'open' ? [mind('open_lid')] : []),
+    ],
     taken: ['at_usual', 'carried_from_full', ...(plant.engine ? ['heat_up_from_fresh'] : [])],
   };
   return sweep.stopped ? { ...answer, stopped: true } : answer;

@@ -1,10 +1,11 @@
 /** Collector: what each size brings over a simulated year, in the dullest week, to the engine and to the purse. */
 import type { CollectorDescription, PlantDescription } from '../../parts/description.ts';
 import { planeOfArray } from '../../parts/weather/plane-of-array.ts';
-import type { Answer } from '../answer.ts';
+import type { Answer, AnswerCaution } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf } from '../band.ts';
 import type { DoJobs, JobDone } from '../job.ts';
 import { movesHeatOf, movesMoney } from '../matters.ts';
+import { minds } from '../minds.ts';
 import { finerEdits } from '../stretch.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
@@ -127,16 +128,16 @@ async function seasonsAt(
   return ends.map((_, i) => seasonSums(done.slice(i * SEASON_COUNT, (i + 1) * SEASON_COUNT)));
 }
 
-function cautionsOf(plant: PlantDescription, { away, runs }: Found): string[] {
+function cautionsOf(plant: PlantDescription, { away, runs }: Found): AnswerCaution[] {
   const year = runs[presentOf(runs)].year?.figures;
-  const list: [string, boolean][] = [
+  return minds([
     ['boil_over', (away.limit?.figures.boiled_kg ?? 0) > 0],
     ['liner_limit', (year?.liner_over_s ?? 0) > 0],
     ['foam_limit', (year?.foam_over_s ?? 0) > 0],
     ['wall_limit', (year?.wall_over_s ?? 0) > 0],
     ['freezing_loop', (year?.freezing_s ?? 0) > 0],
     ['stagnation', plant.collector !== null],
+    ['trapped_coil', plant.collector?.loop === 'filled'],
     ['weather_generated', true],
-  ];
-  return list.flatMap(([key, due]) => (due ? [key] : []));
+  ]);
 }

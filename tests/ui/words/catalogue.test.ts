@@ -45,7 +45,7 @@ describe('words and the engine room', () => {
   it('cover every caution a run can give, beside the same figure', () => {
     const text = source('run/cautions.ts');
     const given = Array.from(
-      text.matchAll(/add\(\s*'(\w+)',[^,]+,[^,]+?(?:,\s*'(\w+)')?[,)]/g),
+      text.matchAll(/add\(\s*'(\w+)',[^,]+?(?:,\s*'(\w+)')?[,)]/g),
       ([, key, figure]) => ({
         key,
         figure: figure ?? null,

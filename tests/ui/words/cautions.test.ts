@@ -73,12 +73,23 @@ describe('sayCaution', () => {
   });
   it('names code and licensed practice where they have a say', () => {
     expect(sayCaution(scald, speakIn('US')).licensed).toContain('Local code and licensed practice');
-    expect(sayCaution({ ...scald, key: 'boiling' }, speakIn('US')).licensed).toBeNull();
+    expect(sayCaution({ ...scald, key: 'tube_speed' }, speakIn('US')).licensed).toBeNull();
   });
 });
 
 /** Times to a deep burn: Moritz & Henriques 1947, as the trade quotes them (trade notes, section 6, grade A). */
-it('scald names the published times', () => {
-  const { says } = sayCaution({ key: 'scald', part: 'taps', severity: 'danger' }, speakIn('US'));
+it.each(['scald', 'scald_no_valve'])('%s names the published times', (key) => {
+  const { says } = sayCaution({ key, part: 'taps', severity: 'danger' }, speakIn('US'));
   expect(says).toContain('5 min at 120 °F, 15 s at 133 °F, 5 s at 140 °F, 1 s at 155 °F');
+});
+
+/** The copper trade's ceilings: 5 ft/s for hot water, 8 ft/s for cold. */
+it('tube_speed names the trade’s round numbers', () => {
+  const { says } = sayCaution({ key: 'tube_speed', part: 'coil', severity: 'note' }, speakIn('US'));
+  expect(says).toContain('above 5 ft/s hot, 8 ft/s cold');
+});
+
+it('wiring names no machine that may not be there', () => {
+  const { says } = sayCaution({ key: 'wiring', part: 'supply', severity: 'note' }, speakIn('US'));
+  expect(says).not.toMatch(/generator|engine/);
 });

@@ -74,10 +74,12 @@ describe('doubts in words', () => {
       boiled_runs: { ...doubts.facts.boiled_runs, value: 3 },
       runs: { ...doubts.facts.runs, value: 18 },
     });
-    expect(answerCaution('boils_in_some', some, doubtsWords, us)).toMatch(
+    expect(answerCaution({ key: 'boils_in_some', severity: 'note' }, some, doubtsWords, us).text).toMatch(
       /^In 3 of 18 runs the store boils: .*vent/,
     );
-    expect(answerCaution('not_run', some, doubtsWords, us)).toMatch(/^2 runs of 20 could not be made/);
+    expect(answerCaution({ key: 'not_run', severity: 'note' }, some, doubtsWords, us).text).toMatch(
+      /^2 runs of 20 could not be made/,
+    );
   });
 });
 
@@ -121,9 +123,11 @@ describe('the next dollar in words', () => {
   });
 
   it('says what is for safety, with its price', () => {
-    expect(answerCaution('fit_mixing_valve', next, nextWords, us)).toMatch(
+    expect(answerCaution({ key: 'fit_mixing_valve', severity: 'note' }, next, nextWords, us).text).toMatch(
       /mixing valve at the store, about \$90\..*scald/,
     );
-    expect(answerCaution('fit_relief', next, nextWords, us)).toMatch(/relief without a valve before it/);
+    expect(answerCaution({ key: 'fit_relief', severity: 'note' }, next, nextWords, us).text).toMatch(
+      /relief without a valve before it/,
+    );
   });
 });

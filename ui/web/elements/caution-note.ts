@@ -7,12 +7,17 @@ import {
   licensedWords,
   severityWords,
   speakIn,
+  titleOf,
   type Units,
 } from '../../words/index.ts';
 import { cautionId } from './danger-list.ts';
 
-/** `place` keeps apart the ids of a caution that stands on the page more than once. */
-export function cautionNote(caution: Caution, units: Units, place = ''): TemplateResult {
+/** `place` keeps apart the ids of a caution that stands on the page more than once; `parts` are those it is about, if several. */
+export function cautionNote(
+  caution: Caution,
+  units: Units,
+  { place = '', parts = [] }: { place?: string; parts?: readonly string[] } = {},
+): TemplateResult {
   const id = place + cautionId(caution);
   // A caution without words is still better shown by its bare name than dropped.
   if (!isCaution(caution.key)) {
@@ -27,7 +32,7 @@ export function cautionNote(caution: Caution, units: Units, place = ''): Templat
     class="caution ${caution.severity}"
     ?open=${caution.severity === 'danger'}
   >
-    <summary>${severityWords[caution.severity]}: ${words.title}</summary>
+    <summary>${severityWords[caution.severity]}: ${titleOf(words.title, parts)}</summary>
     ${words.says(caution.value ?? null, speak)} ${words.todo(speak)}
     ${'licensed' in words ? licensedWords : nothing}
   </details>`;

@@ -2,7 +2,14 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Result } from '../../../sim/index.ts';
-import { type FigureKey, figureGroups, figureWords, shellWords, type Units } from '../../words/index.ts';
+import {
+  type FigureKey,
+  figureGroups,
+  figureWords,
+  shellWords,
+  together,
+  type Units,
+} from '../../words/index.ts';
 import { figureInFull } from '../app/figure-text.ts';
 import { cautionNote } from './caution-note.ts';
 import { LightElement } from './light-element.ts';
@@ -38,7 +45,7 @@ export class TankfulFigures extends LightElement {
           loose.length > 0
             ? html`<div class="loose-cautions">
               <h3>${shellWords.alsoMind}</h3>
-              ${loose.map((caution) => cautionNote(caution, this.units))}
+              ${together(loose).map(({ caution, parts }) => cautionNote(caution, this.units, { parts }))}
             </div>`
             : nothing
         }
@@ -62,7 +69,9 @@ export class TankfulFigures extends LightElement {
     return html`<div class="figure ${value === null ? 'none' : ''}">
       <dt>${label}</dt>
       <dd>${value === null ? none : figureInFull(key, value, this.units)}</dd>
-      ${cautions.map((caution) => html`<dd class="beside">${cautionNote(caution, this.units)}</dd>`)}
+      ${together(cautions).map(
+        ({ caution, parts }) => html`<dd class="beside">${cautionNote(caution, this.units, { parts })}</dd>`,
+      )}
     </div>`;
   }
 }

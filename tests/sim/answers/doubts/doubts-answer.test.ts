@@ -38,6 +38,8 @@ function made(rule: (of: (path: string) => number) => number): DoJobs {
     });
 }
 
+const keysOf = (cautions: readonly { key: string }[]) => cautions.map(({ key }) => key);
+
 describe('doubts', () => {
   let answer: Answer;
   let jobs: Job[] = [];
@@ -189,7 +191,7 @@ describe('doubts of made-up runs', () => {
     };
     const found = await ask(some, marked);
     expect(found.facts).toMatchObject({ runs: { value: RUNS - 1 }, asked: { value: RUNS } });
-    expect(found.cautions).toContain('not_run');
+    expect(keysOf(found.cautions)).toContain('not_run');
   });
 
   it('are refused for runs out of range', async () => {

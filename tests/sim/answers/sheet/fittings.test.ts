@@ -51,8 +51,8 @@ describe('fittings', () => {
     expect(sheetOfFile('boat').fittings.find(({ kind }) => kind === 'check_valve')?.missing).toBe(true);
   });
 
-  it('of a coil that is piped to nobody are its joints alone; the store keeps its drain', () => {
+  it('of a coil that is piped to nobody are its joints and a relief, for it can be capped; the store keeps its drain', () => {
     const { fittings } = sheetOf(withCoils([{ rolls: 3, join: 'series', roll_length: '10 ft' }]));
-    expect(counts(fittings)).toEqual({ coupling: 2, drain: 1 });
+    expect(counts(fittings)).toEqual({ coupling: 2, relief: 1, drain: 1 });
   });
 });

@@ -1,7 +1,7 @@
 /** What stands behind an answer's sentence: reason, curve, tables, what would change it, what to mind. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Answer, Caution, FilledDefault, Scenario } from '../../../../sim/index.ts';
+import type { Answer, FilledDefault, Scenario } from '../../../../sim/index.ts';
 import {
   type AnswerWords,
   answerCaution,
@@ -26,8 +26,6 @@ export class TankfulAnswer extends LightElement {
   /** What it is the answer for. */
   @property({ attribute: false }) scenario!: Scenario;
   @property({ attribute: false }) filled: readonly FilledDefault[] = [];
-  /** Of the run, which say how serious those are that the answer shares with it. */
-  @property({ attribute: false }) cautions: readonly Caution[] = [];
   @property({ attribute: false }) units: Units = 'US';
   /** Nothing is drawn while it is folded away. */
   @property({ attribute: false }) open = false;
@@ -70,17 +68,21 @@ export class TankfulAnswer extends LightElement {
   }
 
   private minds(words: AnswerWords, say: Say): TemplateResult | typeof nothing {
-    const { answer, cautions } = this;
+    const { answer } = this;
     if (answer.cautions.length === 0) return nothing;
-    const severity = (key: string) => cautions.find((each) => each.key === key)?.severity ?? 'note';
+    const told = answer.cautions.map((caution) => ({
+      ...answerCaution(caution, answer, words, say),
+      severity: caution.severity,
+    }));
     return html`<div class="minds">
       <h3>${answerViewWords.mind}</h3>
-      ${answer.cautions.map(
-        (key) =>
-          html`<p class="caution ${severity(key)}">
-            <strong>${severityWords[severity(key)]}:</strong> ${answerCaution(key, answer, words, say)}
+      ${told.map(
+        ({ severity, title, text }) =>
+          html`<p class="caution ${severity}">
+            <strong>${severityWords[severity]}:</strong> ${title === null ? '' : `${title}. `}${text}
           </p>`,
       )}
+      ${told.find(({ licensed }) => licensed !== null)?.licensed ?? nothing}
     </div>`;
   }
 

@@ -1,5 +1,11 @@
 /** Which cautions stand in a card, and beside which of its values. */
-import { type Caution, type OutlineNode, pathSteps, type Scenario } from '../../../../sim/index.ts';
+import {
+  type Caution,
+  type OutlineNode,
+  pathSteps,
+  type Scenario,
+  SEVERITIES,
+} from '../../../../sim/index.ts';
 import type { CautionKey } from '../../../words/index.ts';
 import { nodesIn } from './card-plan.ts';
 
@@ -29,7 +35,7 @@ const places: Record<CautionKey, string> = {
   freezing_cistern: 'cold.start',
   legionella: 'roll_length',
   weight: 'water_depth',
-  wiring: 'pump.open_flow',
+  wiring: '(pump.open_flow|rated_output|pump_power)',
   estimate_only: '',
   stagnation: 'ceiling',
   level_low: 'make_up',
@@ -75,23 +81,23 @@ function isAbout({ part: name, key }: Caution, part: string, scenario: Scenario)
 /** Dangers that come with a part as such: nobody has to run a year to be told of them. */
 function standingCautions(part: string, scenario: Scenario, root: OutlineNode): Caution[] {
   const [kind] = pathSteps(part);
-  const say = (key: CautionKey, severity: Caution['severity']): Caution => ({ key, part, severity });
+  const say = (key: CautionKey): Caution => ({ key, part, severity: SEVERITIES[key] });
   const liquid = valueAt(root, new RegExp(`^${part}\\.(?:coolant|fluid)\\.kind$`));
-  const poison = liquid === 'ethylene glycol' ? [say('coolant_poison', 'danger')] : [];
+  const poison = liquid === 'ethylene glycol' ? [say('coolant_poison')] : [];
   switch (kind) {
     case 'store':
-      return [say('weight', 'note')];
+      return [say('weight')];
     case 'coils':
-      return [say('trapped_coil', 'danger')];
+      return [say('trapped_coil')];
     case 'engine':
-      return [say('carbon_monoxide', 'danger'), ...poison];
+      return [say('carbon_monoxide'), ...poison];
     case 'collector':
-      return [say('stagnation', 'note'), ...poison];
+      return [say('stagnation'), ...poison];
     case 'supply':
-      return [say('wiring', 'note')];
+      return [say('wiring')];
     case 'taps': {
       const bare = scenario.taps?.mixing_valve?.fitted === false;
-      return part === 'taps' ? [bare ? say('scald_no_valve', 'danger') : say('back_feed', 'note')] : [];
+      return part === 'taps' ? [bare ? say('scald_no_valve') : say('back_feed')] : [];
     }
     default:
       return [];

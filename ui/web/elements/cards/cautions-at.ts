@@ -6,5 +6,5 @@ import type { Hands } from './hands.ts';
 export function cautionsAt(path: string, { cautions, units }: Hands): TemplateResult[] {
   return cautions
     .filter((each) => each.path === path)
-    .map(({ caution }) => cautionNote(caution, units, 'card-'));
+    .map(({ caution }) => cautionNote(caution, units, { place: 'card-' }));
 }

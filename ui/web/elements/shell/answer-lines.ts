@@ -76,7 +76,6 @@ function folded(
       .answer=${answer}
       .scenario=${of ?? design.scenario}
       .filled=${shown?.filled ?? []}
-      .cautions=${shown?.result.cautions ?? []}
       .units=${units}
     ></tankful-answer>
   </details>`;
