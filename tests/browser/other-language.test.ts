@@ -65,6 +65,8 @@ function asFile(name: string, text: string) {
 
 async function take(page: Page, design: Scenario): Promise<void> {
   await page.setInputFiles('input[data-file=open]', asFile('own.json', JSON.stringify(design)));
+  // The demo stands in the page already: only the notice tells that its file was taken.
+  await page.locator('.file-notices', { hasText: 'own.json' }).waitFor();
   await page.locator('.run-line:not(.stale) .shown', { hasText: design.name }).waitFor();
 }
 
