@@ -209,6 +209,8 @@ describe('the keyboard alone', () => {
     await open('store');
     await heard();
     await page.locator('summary', { hasText: 'Try a range: Depth of water' }).click();
+    // As far as the demo's box, 36 in high, lets it.
+    expect(await page.locator('#card-store-water_depth-range-to').inputValue()).toBe('36 in');
     await page.locator('#card-store-water_depth-range-to').fill('3 psi');
     await page.keyboard.press('Enter');
     await page.waitForSelector('#card-store-water_depth-range-trouble');

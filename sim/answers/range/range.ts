@@ -1,7 +1,8 @@
 /** Try a range: one or two inputs over values, any figures out. Every point is a run like any other. */
 import { editDistance, glossary } from '../../quantity/index.ts';
 import type { Result } from '../../run/result.ts';
-import type { Edit } from '../edit.ts';
+import { entering, type FilledDefault, type Scenario } from '../../scenario/index.ts';
+import { type Edit, edited } from '../edit.ts';
 import type { DoJobs, JobResult } from '../job.ts';
 import { refusal } from '../refusal.ts';
 import type { OnProgress } from '../sweep.ts';
@@ -45,14 +46,15 @@ const MOST_POINTS = 2000;
 
 /** @throws RangeError in the house form, before the first run */
 export async function rangeAnswer(question: RangeQuestion): Promise<RangeAnswer> {
-  const { doJobs, onProgress } = question;
-  const axes = axesOf(question);
+  const { doJobs, onProgress, scenario } = question;
+  const { filled } = readQuestion(question);
+  const axes = axesOf(question, filled);
   const chosen = figuresOf(question.figures ?? []);
   const points = axes.reduce<Axis['values'][]>(
     (rows, axis) => rows.flatMap((row) => axis.values.map((value) => [...row, value])),
     [[]],
   );
-  const jobs = points.map((values) => ({ edits: editsOf(axes, values) }));
+  const jobs = points.map((values) => ({ edits: editsOf(axes, values, scenario, filled) }));
   const results = await doJobs(jobs, onProgress);
   const told = points.map((values, i) => ({ values, ...outcome(results[i]) }));
   const known = (key: string) => told.some(({ figures }) => figures && figures[key] !== null);
@@ -64,9 +66,7 @@ export async function rangeAnswer(question: RangeQuestion): Promise<RangeAnswer>
   };
 }
 
-function axesOf(question: RangeQuestion): Axis[] {
-  const { vary, scenario } = question;
-  const { filled } = readQuestion(question);
+function axesOf({ vary, scenario }: RangeQuestion, filled: readonly FilledDefault[]): Axis[] {
   if (vary.length < 1 || vary.length > 2) {
     throw refusal(
       'vary',
@@ -100,10 +100,19 @@ function figuresOf(keys: readonly string[]): string[] {
   return [...new Set(keys)];
 }
 
-/** Samples are of no use here: as few as a run takes, unless they are what is varied. */
-function editsOf(axes: readonly Axis[], values: Axis['values']): Edit[] {
-  const edits = axes.map(({ path }, i) => ({ path, value: values[i] }));
+/** Each input entered as a person would: what it lies in may have to be described first. */
+function editsOf(
+  axes: readonly Axis[],
+  values: Axis['values'],
+  scenario: Scenario,
+  filled: readonly FilledDefault[],
+): Edit[] {
+  const edits: Edit[] = [];
+  for (const [i, { path }] of axes.entries()) {
+    edits.push(...entering(edited(scenario, edits), path, values[i], filled).edits);
+  }
   const sampled = axes.some(({ path }) => path === 'run.interval');
+  // Samples are of no use here: as few as a run takes, unless they are what is varied.
   return sampled ? edits : [...edits, { path: 'run.interval', value: '24 h' }];
 }
 

@@ -17,6 +17,13 @@ describe('a range', () => {
     }
   });
 
+  it('reaches inputs of a whole that the file leaves to its default', async () => {
+    const { points } = await range(['taps.pipe.stands.temperature=50 F:70 F:2']);
+    expect(points.map(({ problem }) => problem)).toEqual([null, null]);
+    const both = ['taps.pipe.stands.temperature=50 F|70 F', 'taps.pipe.stands.humidity=30 %|60 %'];
+    expect((await range(both)).points.map(({ problem }) => problem)).toEqual([null, null, null, null]);
+  });
+
   it('crosses two inputs, the last one running fastest', async () => {
     const { points, done } = await range(['store.lid=closed|ajar', 'coils[0].rolls=1:2:2'], ['loss_J']);
     expect(points.map(({ values }) => values)).toEqual([

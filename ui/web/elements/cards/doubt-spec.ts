@@ -20,7 +20,7 @@ import {
   typedText,
   type Units,
 } from '../../../words/index.ts';
-import { usualRange } from './range-spec.ts';
+import { type ReadDesign, usualRange } from './range-spec.ts';
 
 type Doubt = NonNullable<Scenario['doubts']>[number];
 export type Sureness = 'sure' | Unsure | 'between';
@@ -55,11 +55,12 @@ export function reachText(
 }
 
 /** The edit that says how sure; "between" begins with the ends one would usually try. */
-export function doubtEdit(scenario: Scenario, entry: OutlineEntry, sureness: Sureness, units: Units): Edit {
+export function doubtEdit(of: ReadDesign, entry: OutlineEntry, sureness: Sureness, units: Units): Edit {
+  const { scenario } = of;
   const { path: input } = entry;
   if (sureness === 'sure') return listed(scenario, input, null);
   if (sureness !== 'between') return listed(scenario, input, { input, unsure: sureness });
-  const { from, to } = usualRange(entry, units);
+  const { from, to } = usualRange(entry, units, of);
   return listed(scenario, input, { input, unsure: 'between', from, to });
 }
 

@@ -37,5 +37,8 @@ export interface Hands {
   /** Says how sure one is of an entry, or where an end of what one believes lies. */
   mark(entry: OutlineEntry, label: string, sureness: Sureness): void;
   markEnd(entry: OutlineEntry, label: string, end: DoubtEnd, typed: string): void;
+  /** What the boxes of a range hold at first: nothing until it is opened, for that takes a reading of the design. */
+  rangeOf(entry: OutlineEntry): Record<RangeBox, string>;
+  openRange(entry: OutlineEntry): void;
   tryRange(entry: OutlineEntry, label: string, typed: Record<RangeBox, string>): void;
 }

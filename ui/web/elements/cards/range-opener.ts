@@ -5,13 +5,18 @@ import type { OutlineEntry } from '../../../../sim/index.ts';
 import { boxText, cardWords, troubleLine } from '../../../words/index.ts';
 import { idOf } from './entry-view.ts';
 import type { Hands } from './hands.ts';
-import { type RangeBox, usualRange } from './range-spec.ts';
+import type { RangeBox } from './range-spec.ts';
 
 export function rangeOpener(entry: OutlineEntry, label: string, hands: Hands): TemplateResult {
   const words = cardWords.range;
   const id = `${idOf(entry.path)}-range`;
-  const usual = usualRange(entry, hands.units);
+  const usual = hands.rangeOf(entry);
   const wrong = hands.rangeTrouble?.path === entry.path ? hands.rangeTrouble : null;
+  // At the press: told by the fold itself it would come later, over what was typed since.
+  const press = ({ currentTarget }: Event) => {
+    const fold = (currentTarget as HTMLElement).parentElement as HTMLDetailsElement;
+    if (!fold.open) hands.openRange(entry);
+  };
   const run = (event: Event) => {
     const form = (event.currentTarget as HTMLElement).closest('.range') as HTMLElement;
     const typed = (box: RangeBox) => form.querySelector<HTMLInputElement>(`#${id}-${box}`)?.value ?? '';
@@ -34,7 +39,7 @@ export function rangeOpener(entry: OutlineEntry, label: string, hands: Hands): T
       />
     </label>`;
   return html`<details class="range">
-    <summary>${words.title}<span class="unseen">: ${label}</span></summary>
+    <summary @click=${press}>${words.title}<span class="unseen">: ${label}</span></summary>
     <p>${words.help}</p>
     <div class="range-boxes">
       ${box('from', words.from)} ${box('to', words.to)} ${box('n', words.steps)}

@@ -1,5 +1,14 @@
 /** What "Try a range" asks for: two values of an entry and how many between them. */
-import { type EntryField, type OutlineEntry, readEntry } from '../../../../sim/index.ts';
+import {
+  type EntryField,
+  edited,
+  entering,
+  type FilledDefault,
+  type OutlineEntry,
+  readEntry,
+  readScenario,
+  type Scenario,
+} from '../../../../sim/index.ts';
 import {
   cardWords,
   quantityText,
@@ -15,6 +24,12 @@ export type RangeBox = 'from' | 'to' | 'n';
 export type RangeRead = { ok: true; spec: RangeSpec } | { ok: false; box: RangeBox; trouble: Trouble };
 
 const mostValues = 200;
+
+/** A design, and what reading it filled in. */
+export interface ReadDesign {
+  scenario: Scenario;
+  filled: readonly FilledDefault[];
+}
 
 /** Whether an entry lies on a line that can be walked along. */
 export function hasRange({ kind }: EntryField): boolean {
@@ -43,16 +58,58 @@ function refuse(box: RangeBox, where: string, expected: string, got: string, fix
   return { ok: false, box, trouble: { where, expected, got, fix } };
 }
 
-/** What the boxes hold at first: the band one would believe, else half as much to half as much again. */
-export function usualRange(entry: OutlineEntry, units: Units): Record<RangeBox, string> {
+/**
+ * What the boxes hold at first: the band one would believe, else half as much to half as much again; each end as near
+ * to the value as lets the rest of the design be what it is.
+ */
+export function usualRange(entry: OutlineEntry, units: Units, of: ReadDesign): Record<RangeBox, string> {
   const { field, assumed, value } = entry;
-  const n = '5';
   const band = assumed?.band ?? field.band;
-  if (band) return { from: asText(field, band[0], units), to: asText(field, band[1], units), n };
-  const read = value === undefined ? null : readEntry(field, String(value));
-  if (!read?.ok || typeof read.value.means !== 'number') return { from: '', to: '', n };
-  const [low, high] = around(field, read.value.means);
-  return { from: written(field, low, units), to: written(field, high, units), n };
+  const now = meaning(field, value);
+  const wide = band?.map((end) => meaning(field, end)) ?? (now === null ? [] : around(field, now));
+  const near = wide.map((end) => (now === null || end === null ? end : nearest(entry, now, end, units, of)));
+  // Where nothing fits on either side, the person is to see what is wrong with it.
+  const ends = near.every((end) => end === now) ? wide : near;
+  const [from, to] = [0, 1].map((i) => written(field, ends[i] ?? null, units));
+  return { from, to, n: String(isWhole(field) ? wholeSteps(Number(to) - Number(from)) : usualSteps) };
+}
+
+const usualSteps = 5;
+const steps = 8;
+
+function isWhole(field: EntryField): boolean {
+  return field.kind === 'number' && field.whole;
+}
+
+/** As many values as may be, each of them whole. */
+function wholeSteps(apart: number): number {
+  let n = usualSteps;
+  while (n > 2 && apart % (n - 1) !== 0) n--;
+  return n;
+}
+
+/** The farthest step from a value towards an end at which nothing is wrong that was right before; the value if none is. */
+function nearest(
+  entry: OutlineEntry,
+  now: number,
+  end: number,
+  units: Units,
+  { scenario, filled }: ReadDesign,
+): number {
+  const { path, field } = entry;
+  const wrongIn = (design: Scenario) => {
+    const read = readScenario(design);
+    return read.ok ? [] : read.problems.map((problem) => problem.path);
+  };
+  const before = wrongIn(scenario);
+  const fits = (at: number) => {
+    const { edits } = entering(scenario, path, fileValue(field, written(field, at, units)), filled);
+    return wrongIn(edited(scenario, edits)).every((each) => before.includes(each));
+  };
+  const tried = Array.from({ length: steps }, (_, i) => ((end - now) * (steps - i)) / steps).map(
+    (away) => now + (isWhole(field) ? Math.trunc(away) : away),
+  );
+  return tried.find(fits) ?? now;
 }
 
 /** Degrees have no nought to halve towards: a few up and down. */
@@ -63,17 +120,21 @@ function around(field: EntryField, value: number): [number, number] {
     least < 0 || (field.kind === 'quantity' && ['temperature', 'clock'].includes(field.dimension));
   const reach = signed || value === 0 ? (most - least) / 20 : Math.abs(value) / 2;
   const [low, high] = [Math.max(least, value - reach), Math.min(most, value + reach)];
-  return field.kind === 'number' && field.whole
-    ? [Math.max(least, Math.floor(low)), Math.ceil(high)]
-    : [low, high];
+  return isWhole(field) ? [Math.max(least, Math.floor(low)), Math.ceil(high)] : [low, high];
 }
 
-function asText(field: EntryField, text: string, units: Units): string {
+function meaning(field: EntryField, value: unknown): number | null {
+  const read = value === undefined ? null : readEntry(field, String(value));
+  return read?.ok && typeof read.value.means === 'number' ? read.value.means : null;
+}
+
+function fileValue(field: EntryField, text: string): unknown {
   const read = readEntry(field, text);
-  return read.ok && typeof read.value.means === 'number' ? written(field, read.value.means, units) : text;
+  return read.ok ? read.value.value : text;
 }
 
-function written(field: EntryField, value: number, units: Units): string {
+function written(field: EntryField, value: number | null, units: Units): string {
+  if (value === null) return '';
   return field.kind === 'quantity'
     ? quantityText(value, field.dimension, units, { digits: 3, plain: true })
     : String(Number(value.toPrecision(3)));

@@ -45,7 +45,7 @@ import { type DoubtEnd, doubtAt, doubtEdit, endEdit, type Sureness } from './dou
 import { idOf, isUnder, strayTroubles } from './entry-view.ts';
 import type { Hands } from './hands.ts';
 import { absence, foldedNodes, isWrong, placedNodes } from './node-view.ts';
-import { type RangeBox, readRange } from './range-spec.ts';
+import { type RangeBox, readRange, usualRange } from './range-spec.ts';
 
 @customElement('tankful-card')
 export class TankfulCard extends LightElement {
@@ -64,6 +64,8 @@ export class TankfulCard extends LightElement {
 
   @state() private draft: { path: string; text: string } | null = null;
   @state() private examples: ReadonlySet<string> = new Set();
+  /** What the boxes of ranges that were opened hold at first. */
+  @state() private ranges: ReadonlyMap<string, Record<RangeBox, string>> = new Map();
   @state() private rangeTrouble: Hands['rangeTrouble'] = null;
   @state() private doubtTrouble: Hands['doubtTrouble'] = null;
   @state() private said = '';
@@ -147,6 +149,10 @@ export class TankfulCard extends LightElement {
       remove: this.takeOut,
       mark: this.mark,
       markEnd: this.markEnd,
+      rangeOf: ({ path }) => this.ranges.get(path) ?? { from: '', to: '', n: '' },
+      openRange: (entry) => {
+        this.ranges = new Map(this.ranges).set(entry.path, usualRange(entry, units, this));
+      },
       tryRange: this.tryRange,
     };
   }
@@ -224,7 +230,7 @@ export class TankfulCard extends LightElement {
 
   private readonly mark = (entry: OutlineEntry, label: string, sureness: Sureness): void => {
     this.doubtTrouble = null;
-    const edits = [doubtEdit(this.scenario, entry, sureness, this.units)];
+    const edits = [doubtEdit(this, entry, sureness, this.units)];
     this.commit({ edits, examples: [] }, cardWords.doubt.legend(label));
   };
 

@@ -24,7 +24,7 @@ function entryOf(path: string, scenario: Scenario = bare): OutlineEntry {
   return node;
 }
 const marked = (path: string, sureness: Sureness, scenario = bare) =>
-  edited(scenario, [doubtEdit(scenario, entryOf(path, scenario), sureness, 'SI')]);
+  edited(scenario, [doubtEdit({ scenario, filled: [] }, entryOf(path, scenario), sureness, 'SI')]);
 
 describe('how sure', () => {
   it('can be said of quantities and numbers of parts, and of nothing else', () => {
