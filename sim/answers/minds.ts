@@ -15,6 +15,8 @@ const OWN = {
   thermosiphon: 'warning',
   coolant: 'warning',
   freezing_pipe: 'warning',
+  valve_assumed: 'warning',
+  flow_beyond_pump: 'warning',
   no_store_hot_enough: 'note',
   valve_below_wanted: 'note',
   namesake: 'note',
@@ -34,9 +36,13 @@ export function mind(key: MindKey): AnswerCaution {
   return { key, severity };
 }
 
-/** Those that are due, in their order. */
+const ORDER: Severity[] = ['danger', 'warning', 'note'];
+
+/** Those that are due, the worst first, else in their order. */
 export function minds(list: readonly (readonly [key: MindKey, due: boolean])[]): AnswerCaution[] {
-  return list.flatMap(([key, due]) => (due ? [mind(key)] : []));
+  return list
+    .flatMap(([key, due]) => (due ? [mind(key)] : []))
+    .sort((a, b) => ORDER.indexOf(a.severity) - ORDER.indexOf(b.severity));
 }
 
 /** Whether an answer carries a caution. */

@@ -9,6 +9,7 @@ import { speakIn } from './speak.ts';
 /** Codes and licensed trades have a say also in these, which only answers have. */
 const licensedMinds: ReadonlySet<string> = new Set([
   'pause_scald',
+  'valve_assumed',
   'fit_mixing_valve',
   'fit_relief',
   'vent_stays_open',

@@ -9,9 +9,11 @@ import {
   rowsOf,
   type ShownColumn,
 } from './answers.ts';
+import { burnWords } from './cautions.ts';
 import { fromSim } from './from-sim.ts';
 import { counted, numberText } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
+import { speakIn } from './speak.ts';
 import { systemOf } from './units.ts';
 
 /** `3/4 in plumbing L`: a tube's label, short enough for a table. */
@@ -21,12 +23,12 @@ export function shortTube(label: string): string {
   return kind === undefined ? fromSim(label) : `${size} ${fromSim(kind)}`;
 }
 
-/** `3/4 in plumbing L, 2x60 ft series`, with a star where it takes more than one winding. */
+/** `3/4 in plumbing L, 2x60 ft series`, with a star where it takes more than one winding, `!` where the store it needs is too hot. */
 function coilName(row: RowByKey, say: Say): string {
   const rolls = Number(row.rolls);
   const length = say.number(row.roll_length_m as number, 'length');
   const join = row.join === null ? '' : ` ${fromSim(String(row.join))}`;
-  return `${shortTube(String(row.tube))}, ${rolls}x${length} ${say.unit('length')}${join}${Number(row.windings) > 1 ? ' *' : ''}`;
+  return `${shortTube(String(row.tube))}, ${rolls}x${length} ${say.unit('length')}${join}${Number(row.windings) > 1 ? ' *' : ''}${row.too_hot_for === null ? '' : ' !'}`;
 }
 
 const columns: ShownColumn[] = [
@@ -42,10 +44,11 @@ const columns: ShownColumn[] = [
   },
 ];
 
-function sentence({ facts, headline }: Answer, say: Say): string {
+function sentence({ facts, headline, limit }: Answer, say: Say): string {
   const { wanted_C, tank_C } = facts;
   if (headline === 'lowest_tank_C') {
-    return `The store must be at ${say.banded(facts.lowest_tank_C)} or warmer for a shower of ${say.quantity(wanted_C.value, 'temperature')}.`;
+    const starved = limit === 'pump' ? ` with what the pump gives it, ${say.value(facts.tap_flow_m3_s)}` : '';
+    return `The store must be at ${say.banded(facts.lowest_tank_C)} or warmer for a shower of ${say.quantity(wanted_C.value, 'temperature')}${starved}.`;
   }
   return `No store below boiling gives a shower of ${say.quantity(wanted_C.value, 'temperature')}: from ${say.quantity(tank_C.value, 'temperature')} the coil gives ${say.banded(facts.outlet_C)}.`;
 }
@@ -75,12 +78,20 @@ function joined(answer: Answer, say: Say): string[] {
   ];
 }
 
+/** The store that the layered figure is for: as a scenario starts, or of one temperature. */
+function startWords({ bottom_C, top_C }: Answer['facts'], say: Say): string {
+  const [bottom, top] = [bottom_C, top_C].map(({ value }) => say.quantity(value, 'temperature'));
+  return bottom === top
+    ? `With a store of ${top} throughout`
+    : `With the store as the scenario starts, ${bottom} at the bottom and ${top} at the top,`;
+}
+
 function more(answer: Answer, say: Say): string[] {
   const { facts, curves } = answer;
   const knee = curves.length?.knee ?? null;
   return [
     `The first ${say.value(facts.content_m3)} are what stood in the coil; then the steady stream comes at ${say.value(facts.velocity_m_s)} through the tube, and the coil takes ${say.banded(facts.pressure_drop_Pa)}.`,
-    `In the store as the scenario starts, ${say.quantity(facts.bottom_C.value, 'temperature')} at the bottom and ${say.quantity(facts.top_C.value, 'temperature')} at the top, the hot line brings ${say.banded(facts.layered_C)} to the tap.`,
+    `${startWords(facts, say)}${facts.valve_C ? ` and a mixing valve set to ${say.value(facts.valve_C)}` : ''} the hot line brings ${say.banded(facts.layered_C)} to the tap.`,
     ...(knee === null
       ? []
       : [
@@ -110,7 +121,7 @@ export const coilWords: AnswerWords = {
     {
       key: 'worth',
       title: ({ facts }, say) =>
-        `Coils that nothing cheaper beats, for ${say.quantity(facts.flow_m3_s.value, 'flow')} at ${say.quantity(facts.wanted_C.value, 'temperature')}; > is the present one; * needs windings side by side. "store" is the coldest that will do.`,
+        `Coils that nothing cheaper beats, for ${say.quantity(facts.flow_m3_s.value, 'flow')} at ${say.quantity(facts.wanted_C.value, 'temperature')}; > is the present one; * needs windings side by side; ! needs a store hotter than its tube is rated for, or near boiling. "store" is the coldest that will do.`,
       columns,
     },
   ],
@@ -136,6 +147,14 @@ export const coilWords: AnswerWords = {
       `The tap gets ${known(facts.tap_flow_m3_s, say)}, less than wanted: put rolls in parallel, use wider tube, or a thriftier head.`,
     tap_pressure_low: ({ facts }, say) =>
       `${known(facts.tap_pressure_Pa, say)} is left at the tap; heaters and mixing valves want ${say.quantity(137_895, 'pressure')} or more.`,
+    flow_beyond_pump: ({ facts }, say) =>
+      `At ${say.value(facts.flow_m3_s)} the coil alone takes ${known(facts.pressure_drop_Pa, say)}, more than the ${say.value(facts.pump_most_Pa)} the pump can give: that flow cannot be. The tap gets ${known(facts.tap_flow_m3_s, say)}; put rolls in parallel, use wider tube, or a thriftier head.`,
+    scald: ({ facts }, say) =>
+      `Scalding water. It leaves the coil at up to ${say.value(facts.hottest_outlet_C)}; ${burnWords(speakIn(say.units))}. Only the mixing valve, at ${say.value(facts.valve_C)}, stands between it and the tap: set it no higher than ${say.quantity(48.9, 'temperature', 3)} and test at the tap.`,
+    valve_assumed: ({ facts }, say) =>
+      `A mixing valve set to ${say.value(facts.valve_C)} is assumed, and nothing given says that one is fitted: without it the tap gets what leaves the coil.`,
+    plastic_tube: ({ facts }, say) =>
+      `Plastic tube too hot. PEX is rated to about ${say.quantity(82.2, 'temperature', 3)}, and to more only at less pressure; this asks for a store of ${say.value(facts.hottest_store_C)}. Use metal tube.`,
     tube_speed: ({ facts }, say) =>
       `Water runs at ${known(facts.velocity_m_s, say)} through the tube; copper wears away above ${say.quantity(1.524, 'speed')} hot, ${say.quantity(2.4384, 'speed')} cold.`,
   },

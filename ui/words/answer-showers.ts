@@ -2,9 +2,11 @@
 import { type Answer, type Banded, minded } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, limitWords, numberColumn } from './answers.ts';
+import { burnWords } from './cautions.ts';
 import { nameText } from './input-text.ts';
 import { counted, formFor } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
+import { speakIn } from './speak.ts';
 
 /** Whole showers of a fact and of its band: the last one's warm share is no shower. */
 function whole({ value, low, high }: Banded): string {
@@ -119,7 +121,7 @@ export const showersWords: AnswerWords = {
     pause_scald: ({ facts }, say) =>
       `After a pause the hot line brings ${say.quantity(facts.again_hottest_C.value, 'temperature', 3)} to the tap at once: mix before stepping under, or set a thermostatic mixing valve lower.`,
     scald: ({ facts }, say) =>
-      `Water reaches ${say.quantity(facts.hottest_tap_C.value, 'temperature', 3)} at the tap before a hand mixes it. Set the thermostatic mixing valve no higher than ${say.quantity(48.9, 'temperature', 3)} and test at the tap.`,
+      `Water reaches ${say.quantity(facts.hottest_tap_C.value, 'temperature', 3)} at the tap before a hand mixes it; ${burnWords(speakIn(say.units))}. Set the thermostatic mixing valve no higher than ${say.quantity(48.9, 'temperature', 3)} and test at the tap.`,
     never_ran_cold: () => 'None of the showers tried ran cold; how many more there are was not tried.',
     day_ran_cold: () => 'The household’s own showers run cold: see its worst day below.',
   },

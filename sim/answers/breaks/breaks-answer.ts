@@ -6,7 +6,7 @@ import { bandsOf, doubtJobs, doubtsOf, type Facts } from '../band.ts';
 import { type Edit, edited } from '../edit.ts';
 import type { DoJobs } from '../job.ts';
 import { movesHeatOf } from '../matters.ts';
-import { type MindKey, mind } from '../minds.ts';
+import { type MindKey, minds } from '../minds.ts';
 import { finerEdits } from '../stretch.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { type Question, readQuestion } from '../vary.ts';
@@ -100,5 +100,5 @@ function cautionsOf(plant: PlantDescription, facts: Facts): AnswerCaution[] {
   };
   const due = FAILURES.filter((failure) => whyNot(failure, plant) === null).flatMap((failure) => of[failure]);
   const boils: MindKey[] = (facts.limitless_boiled_kg ?? 0) > 0 ? ['boiling'] : [];
-  return [...new Set([...due, ...boils])].map(mind);
+  return minds([...new Set([...due, ...boils])].map((key) => [key, true]));
 }

@@ -1,9 +1,9 @@
 /** Coils as one can buy them: tubes and rolls as sold, laid where the household's coil lies, and what they cost. */
 import { turnsOf } from '../../parts/coil/course.ts';
 import type { CoilDescription, Prices, StoreDescription, Tube } from '../../parts/description.ts';
+import { tubeMass } from '../../parts/filled-weight.ts';
 import { findTube, type TubeStandard } from '../../physics/tubes.ts';
 import { rollsOf } from './rolls.ts';
-import { tubeMass } from '../../parts/filled-weight.ts';
 
 /** What a builder looks at first. */
 const OFFERED: { standard: TubeStandard; sizes: string[] }[] = [

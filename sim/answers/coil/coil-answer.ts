@@ -1,14 +1,20 @@
 /** The household's coil: how cold the store may be for the wanted shower, and what one could buy instead. */
 import type { PlantDescription } from '../../parts/description.ts';
-import { LEAST_PRESSURE, TUBE_SPEED } from '../../run/limits.ts';
-import type { Answer, AnswerCaution, Limit } from '../answer.ts';
+import type { Answer, Limit } from '../answer.ts';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, under } from '../band.ts';
 import { householdOf, showerOf, usualTank } from '../household.ts';
-import { mind, minds } from '../minds.ts';
+import { mind } from '../minds.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
-import { coilPrice, namesake } from './candidates.ts';
+import { coilPrice } from './candidates.ts';
+import {
+  coilCautions,
+  hottestOutlet,
+  hottestStore,
+  mostPressure,
+  refuseImpossible,
+} from './coil-cautions.ts';
 import { coilCurves, coilTables } from './coil-tables.ts';
-import { type Asked, type HouseholdCoil, householdCoil } from './household-coil.ts';
+import { type Asked, type HouseholdCoil, householdCoil, starved } from './household-coil.ts';
 import { ShowerBench } from './shower-bench.ts';
 
 export interface CoilQuestion extends Question {
@@ -46,11 +52,16 @@ const KINDS: Record<string, FactKind> = {
   cold_C: { dimension: 'temperature' },
   wanted_C: { dimension: 'temperature' },
   flow_m3_s: { dimension: 'flow' },
+  valve_C: { dimension: 'temperature' },
+  hottest_outlet_C: { dimension: 'temperature' },
+  hottest_store_C: { dimension: 'temperature' },
+  pump_most_Pa: { dimension: 'pressure' },
 };
 
-function factsOf(own: HouseholdCoil, asked: Asked, { run, prices }: PlantDescription): Facts {
+function factsOf(own: HouseholdCoil, asked: Asked, plant: PlantDescription): Facts {
   const { steady, full } = own;
-  const { start } = run;
+  const { prices, taps } = plant;
+  const { start } = plant.run;
   return {
     lowest_tank_C: own.lowest_tank_C,
     outlet_C: steady.outlet_C,
@@ -71,15 +82,20 @@ function factsOf(own: HouseholdCoil, asked: Asked, { run, prices }: PlantDescrip
     cold_C: own.cold_C,
     wanted_C: asked.shower.wanted_C,
     flow_m3_s: own.flow_m3_s,
+    valve_C: taps?.mixing_valve_C ?? null,
+    hottest_outlet_C: hottestOutlet(own),
+    hottest_store_C: hottestStore(own, asked),
+    pump_most_Pa: mostPressure(plant),
   };
 }
 
-/** @throws RangeError for a scenario that cannot be read, has no household, or whose pump gives nothing */
+/** @throws RangeError for a scenario that cannot be read, has no household, or whose pump gives nothing, or a question that cannot be */
 export function coilAnswer(question: CoilQuestion): Answer {
   const { plant, filled, marks } = readQuestion(question);
   const { index, coil } = householdOf(plant);
   const asked = askedOf(plant, question);
   const own = householdCoil(plant, coil, asked);
+  refuseImpossible(question, own);
   const matters = under(`coils[${index}]`, 'supply', 'taps', ...COIL_PRICES);
   const doubts = doubtsOf(filled, matters, marks);
   const ends = factsAt(
@@ -106,7 +122,7 @@ export function coilAnswer(question: CoilQuestion): Answer {
     curves: coilCurves(own, asked),
     levers: bands.levers(headline),
     cautions: [
-      ...cautionsOf(plant, own, asked),
+      ...coilCautions(plant, own, asked, filled),
       ...(filled.some(({ path }) => COIL_PRICES.includes(path)) ? [mind('prices_invented')] : []),
     ],
   };
@@ -120,25 +136,8 @@ function askedOf(plant: PlantDescription, { tank_C, flow_m3_s }: CoilQuestion): 
 
 /** A coil that goes this share of the way gives nearly what an endless one would: then the store's heat is the limit. */
 const NEARLY_ALL = 0.9;
-const ENOUGH_FLOW = 0.95;
 
-function limitOf({ full, steady }: HouseholdCoil, { shower }: Asked): Limit {
-  if (full.flow_m3_s < ENOUGH_FLOW * shower.flow_m3_s) return 'pump';
-  return steady.effectiveness >= NEARLY_ALL ? 'store' : 'coil';
-}
-
-function cautionsOf(plant: PlantDescription, own: HouseholdCoil, { shower }: Asked): AnswerCaution[] {
-  const { taps } = householdOf(plant);
-  const { full, steady, coil } = own;
-  const valve_C = taps.mixing_valve_C;
-  return minds([
-    ['namesake', namesake(coil.tube) !== null],
-    ['no_store_hot_enough', own.lowest_tank_C === null],
-    ['valve_below_wanted', valve_C !== null && valve_C < shower.wanted_C],
-    ['pump_at_limit', full.flow_m3_s < ENOUGH_FLOW * shower.flow_m3_s],
-    ['tap_pressure_low', full.pressure_Pa < LEAST_PRESSURE],
-    ['tube_speed', steady.velocity_m_s > TUBE_SPEED],
-    ['scald_no_valve', valve_C === null],
-    ['trapped_coil', true],
-  ]);
+function limitOf(own: HouseholdCoil, asked: Asked): Limit {
+  if (starved(own, asked)) return 'pump';
+  return own.steady.effectiveness >= NEARLY_ALL ? 'store' : 'coil';
 }

@@ -1,10 +1,10 @@
 /** One coil in still water of one temperature, at a flow: what it gives and what it costs in pressure. */
 import { Coil } from '../../parts/coil/coil.ts';
 import type { CoilDescription, Fluid } from '../../parts/description.ts';
+import { tubeMass } from '../../parts/filled-weight.ts';
 import { Layout } from '../../parts/layout.ts';
 import { liquid, lookUp, REFERENCE_HEAT_CAPACITY } from '../../parts/liquid.ts';
 import { storeGeometry } from '../../parts/store/geometry.ts';
-import { tubeMass } from '../../parts/filled-weight.ts';
 
 const WATER: Fluid = { kind: 'water', mass_share: 0 };
 /** Sections the coil is marched in: with twice as many the outlet moves by less than 0.01 K (tested). */

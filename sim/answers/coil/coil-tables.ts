@@ -2,9 +2,10 @@
 import type { CoilDescription, PlantDescription } from '../../parts/description.ts';
 import type { Column, Curve, Table } from '../answer.ts';
 import { candidatesFor, coilPrice, namesake, sameCoil, windingsOf, withTube } from './candidates.ts';
+import { tooHotFor } from './coil-cautions.ts';
 import { coilOf } from './coil-of.ts';
 import { kneeLength, outletByLength } from './endless.ts';
-import { type Asked, type HouseholdCoil, householdCoil } from './household-coil.ts';
+import { type Asked, type HouseholdCoil, householdCoil, starved } from './household-coil.ts';
 
 const COLUMNS: Column[] = [
   { key: 'tube', dimension: 'text' },
@@ -18,6 +19,7 @@ const COLUMNS: Column[] = [
   { key: 'velocity_m_s', dimension: 'speed' },
   { key: 'content_m3', dimension: 'volume' },
   { key: 'lowest_tank_C', dimension: 'temperature' },
+  { key: 'too_hot_for', dimension: 'text' },
   { key: 'windings', dimension: 'number' },
   { key: 'mass_kg', dimension: 'mass' },
   { key: 'price', dimension: 'money' },
@@ -25,7 +27,10 @@ const COLUMNS: Column[] = [
 
 type Row = Table['rows'][number];
 
-function rowOf(plant: PlantDescription, { coil, steady, full, lowest_tank_C }: HouseholdCoil): Row {
+function rowOf(
+  plant: PlantDescription,
+  { coil, steady, full, lowest_tank_C, boiling_C }: HouseholdCoil,
+): Row {
   return [
     coil.tube.label,
     coil.rolls,
@@ -38,6 +43,7 @@ function rowOf(plant: PlantDescription, { coil, steady, full, lowest_tank_C }: H
     steady.velocity_m_s,
     steady.content_m3,
     lowest_tank_C,
+    tooHotFor(coil, lowest_tank_C, boiling_C),
     windingsOf(coil, plant.store),
     steady.mass_kg,
     coilPrice(coil, plant.prices),
@@ -53,21 +59,14 @@ function tableOf(plant: PlantDescription, coils: readonly HouseholdCoil[], prese
   };
 }
 
-/** Share of the wanted flow below which a coil starves the tap. */
-const ENOUGH_FLOW = 0.95;
 /** A dearer coil is worth a row if the store may be this much colder [K]. */
 const WORTH_K = 1;
 
 /** Cheapest first, each next one dearer and content with a colder store; all give the shower its flow. */
-function worthwhile(
-  coils: readonly HouseholdCoil[],
-  plant: PlantDescription,
-  { shower }: Asked,
-): HouseholdCoil[] {
+function worthwhile(coils: readonly HouseholdCoil[], plant: PlantDescription, asked: Asked): HouseholdCoil[] {
   const priced = coils.flatMap((each) => {
     const price = coilPrice(each.coil, plant.prices);
-    const starved = each.full.flow_m3_s < ENOUGH_FLOW * shower.flow_m3_s;
-    return price === null || each.lowest_tank_C === null || starved
+    return price === null || each.lowest_tank_C === null || starved(each, asked)
       ? []
       : [{ each, price, lowest_C: each.lowest_tank_C }];
   });

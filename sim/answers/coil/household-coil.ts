@@ -27,6 +27,14 @@ export interface HouseholdCoil {
   boiling_C: number;
 }
 
+/** Share of the wanted flow below which a coil starves the tap. */
+const ENOUGH_FLOW = 0.95;
+
+/** Whether the pump gives the shower much less than it wants through this coil. */
+export function starved({ full }: Pick<HouseholdCoil, 'full'>, { shower }: Pick<Asked, 'shower'>): boolean {
+  return full.flow_m3_s < ENOUGH_FLOW * shower.flow_m3_s;
+}
+
 /** The household's coil, or `coil` in its place. */
 export function householdCoil(
   plant: PlantDescription,

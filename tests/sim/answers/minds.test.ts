@@ -34,6 +34,15 @@ describe('the cautions of an answer', () => {
     expect(minds([[key, true]])).toEqual([{ key, severity: 'danger' }]);
   });
 
+  it('stand the worst first', () => {
+    const keys = minds([
+      ['namesake', true],
+      ['liner_limit', true],
+      ['scald', true],
+    ]).map(({ key }) => key);
+    expect(keys).toEqual(['scald', 'liner_limit', 'namesake']);
+  });
+
   it('are those that are due', () => {
     const cautions = minds([
       ['liner_limit', true],

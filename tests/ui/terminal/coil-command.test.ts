@@ -60,13 +60,39 @@ describe('tankful coil without a file', () => {
   it('says it in a sentence with its band, with the reason, a table, a curve and what would change it', async () => {
     const { code, out, err } = await tankful('coil', ...bare());
     expect([code, err]).toEqual([0, '']);
-    expect(out).toMatch(/The store must be at \d+ °F \(\d+ to \d+ °F\) or warmer for a shower of 105 °F\./);
+    expect(out).toMatch(
+      /The store must be at \d+ °F \(\d+ to \d+ °F\) or warmer for a shower of 105 °F\s+with\s+what\s+the\s+pump\s+gives/,
+    );
     expect(out).toMatch(/The pump is the limit: it pushes only [\d.]+ gpm/);
     expect(out).toMatch(/>\s+3\/8 in refrigeration, 1x50 ft/);
     expect(out).toMatch(/What would change it most \(store\)\n {2}outside film/);
     expect(out).toContain('Measure first: Coil outlet test');
     expect(out).toContain('Two tubes go by this size: 3/8 in refrigeration');
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(90);
+  });
+
+  it('says what burns and what it takes for granted, and speaks of no scenario that was not given', async () => {
+    const { out } = await tankful('coil', ...bare({ '--tank': '200 F', '--flow': '0.5 gpm' }));
+    const said = out.replace(/\s+/g, ' ');
+    expect(said).toMatch(/Danger: Scalding water\..* 5 s at 140 °F, 1 s at 155 °F/);
+    expect(said).toContain('A mixing valve set to 120 °F is assumed');
+    expect(said).toContain('With a store of 200 °F throughout and a mixing valve set to 120 °F the hot line');
+    expect(said).not.toContain('scenario starts');
+    expect(said).toContain('Local code and licensed practice decide');
+  });
+
+  it('says that a flow beyond the pump cannot be', async () => {
+    const { out } = await tankful('coil', ...bare({ '--length': '200 ft', '--flow': '2.5 gpm' }));
+    expect(out.replace(/\s+/g, ' ')).toMatch(/At 2\.5 gpm the coil alone takes [^;]*that flow cannot be/);
+  });
+
+  it('marks a coil that needs the store hotter than its tube is rated for', async () => {
+    const { out } = await tankful('coil', ...bare());
+    // PEX is rated to 180 °F; copper to far more.
+    const marked = out.split('\n').filter((line) => / PEX, .* ! /.test(line));
+    expect(marked.length).toBeGreaterThan(0);
+    for (const line of marked) expect(Number(/! +(\d+)/.exec(line)?.[1])).toBeGreaterThan(180);
+    expect(out).not.toMatch(/in refrigeration, 2x50 ft[^\n]*!/);
   });
 
   it('speaks SI when asked, and ASCII when plain', async () => {
@@ -105,6 +131,14 @@ describe('tankful coil without a file', () => {
     [{ '--flow': '0 gpm' }, /^--flow - expected .* to .* - got "0 gpm"/],
     [{ '--tank': '400 F' }, /^--tank - expected 32 °F to 212 °F - got "400 F"/],
     [{ '--cold': '-5 F' }, /^--cold - expected/],
+    [
+      { '--tank': '40 F', '--cold': '60 F' },
+      /^--tank - expected a store warmer than the cold water of 60 °F \(15\.6 °C\).* - got 40 °F .* - ask/,
+    ],
+    [
+      { '--tube': '1/4 in refrigeration', '--length': '500 ft', '--flow': '8 gpm' },
+      /^--flow - expected a flow that this coil stands: .*psi.* - got 8 gpm .*psi.* - ask about less flow/,
+    ],
     [{ '--rolls': '2' }, /^--join - expected "series" or "parallel"/],
     [{ '--rolls': 'two' }, /^--rolls - expected a whole number of rolls/],
     [{ '--join': 'sideways', '--rolls': '2' }, /^--join - expected .* - got "sideways"/],

@@ -101,10 +101,18 @@ function coil(file: string | undefined, options: CoilOptions, terminal: Terminal
     const { currency } = plant.prices;
     print({ name: plant.name, filled, currency }, own, charging, options, terminal);
   } catch (error) {
-    throw refusalOf(error);
+    throw flagged(refusalOf(error));
   } finally {
     progress.end();
   }
+}
+
+/** What the answer calls by its own name came from an option. */
+const flags: Readonly<Record<string, string>> = { tank: '--tank', flow: '--flow' };
+
+function flagged(error: unknown): unknown {
+  if (!(error instanceof Refusal)) return error;
+  return new Refusal(error.troubles.map((each) => ({ ...each, where: flags[each.where] ?? each.where })));
 }
 
 function chargingQuestion({ scenario, context, tank_C }: Asked, { onProgress }: Progress) {

@@ -220,6 +220,47 @@ describe('a coil by itself', () => {
   });
 
   it.each([
+    ['a store colder than the cold water', { tank_C: 5 }, /^tank - expected a store warmer than/],
+    ['a store past boiling', { tank_C: 108 }, /^tank - expected .* no warmer than boiling/],
+    ['a flow that tears the tube', { tank_C: 60, flow_m3_s: 1e-3 }, /^flow - expected .* its tube tears/],
+  ])('refuses %s', (_, asked, message) => {
+    const long = bareScenario({ ...bare, length: '500 ft' });
+    expect(() => coilAnswer({ scenario: long, context: {}, ...asked })).toThrow(message);
+  });
+
+  it('warns of scalds from what leaves the coil, and of a valve that nobody said is there', () => {
+    const hot = coilAnswer({ scenario: bareScenario(bare), context: {}, tank_C: 60, flow_m3_s: 2e-5 });
+    expect(hot.cautions).toContainEqual({ key: 'scald', severity: 'danger' });
+    expect(keysOf(hot.cautions)).toContain('valve_assumed');
+    expect(hot.facts.hottest_outlet_C.value).toBeGreaterThan(49);
+    const mild = coilAnswer({
+      scenario: bareScenario({ ...bare, tank: '115 F' }),
+      context: {},
+      tank_C: 46,
+      flow_m3_s,
+    });
+    expect(keysOf(mild.cautions)).not.toContain('scald');
+    const fitted = {
+      ...toteScenario().taps,
+      coil: 'household',
+      mixing_valve: { fitted: true, set: '115 F' },
+    };
+    const own = coilAnswer({ scenario: toteScenario({ taps: fitted }), context: {}, tank_C: 80 });
+    expect(keysOf(own.cautions)).toContain('scald');
+    expect(keysOf(own.cautions)).not.toContain('valve_assumed');
+  });
+
+  it('warns of plastic in a store past its rating and of a store near boiling', () => {
+    const pex = bareScenario({ ...bare, tube: { kind: 'PEX', size: '1/2 in' }, length: '100 ft' });
+    const { cautions } = coilAnswer({ scenario: pex, context: {}, tank_C: 95, flow_m3_s });
+    expect(keysOf(cautions)).toEqual(expect.arrayContaining(['plastic_tube', 'boil_over']));
+    const cool = bareScenario({ ...bare, length: '100 ft' });
+    const other = coilAnswer({ scenario: cool, context: {}, tank_C: 60, flow_m3_s });
+    expect(keysOf(other.cautions)).not.toContain('plastic_tube');
+    expect(keysOf(other.cautions)).not.toContain('boil_over');
+  });
+
+  it.each([
     ['1 ft', 1],
     ['100 ft', 4],
     ['500 ft', 50],
