@@ -5,6 +5,7 @@ import type { Field, Fields } from './field.ts';
 import { nearestWord } from './nearest.ts';
 import { describeValue, type Problem, pathText } from './problem.ts';
 import { readText } from './read-field.ts';
+import { readNumberValue } from './read-number.ts';
 
 type Steps = readonly PropertyKey[];
 
@@ -25,9 +26,10 @@ export function problemsOf(field: Field, value: unknown, steps: Steps = []): Pro
       return [{ path: pathText(steps), expected, got, fix }];
     }
     case 'number': {
-      const [low, high] = field.range;
-      const fits = typeof value === 'number' && value >= low && value <= high;
-      return fits && (!field.whole || Number.isInteger(value)) ? [] : wrong();
+      const read = readNumberValue(field, value);
+      if (read.ok) return [];
+      const { expected, got, fix } = read;
+      return [{ path: pathText(steps), expected, got, fix }];
     }
     case 'choice':
       return (field.choices as readonly unknown[]).includes(value) ? [] : wrong();

@@ -9,6 +9,7 @@ import { placeAt, standing, type Told, toldBy } from './outline/place.ts';
 import { describeValue, pathSteps, pathText } from './problem.ts';
 import { rawOf } from './raw.ts';
 import { readText } from './read-field.ts';
+import { numberText, readNumberText, readNumberValue } from './read-number.ts';
 
 /** An input one is unsure of; the ends as a file has them, low before high. */
 export interface Mark {
@@ -86,7 +87,7 @@ function named(
       ['to', to],
     ] as const
   ).map(([key, text]) => {
-    const value = numberOf(field, field.kind === 'number' && text.trim() !== '' ? Number(text) : text);
+    const value = endOf(field, text);
     if (value !== null) return value;
     const { expected, got, fix } = refusalOf(field, text);
     desk.problem([...at, key], expected, got, fix);
@@ -127,7 +128,7 @@ function noteOutside(
   band: Band,
   value: number,
 ): void {
-  const [low, high] = band.map((end) => numberOf(field, field.kind === 'number' ? Number(end) : end));
+  const [low, high] = band.map((end) => endOf(field, end));
   if (low === null || high === null || (value >= low && value <= high)) return;
   desk.note(
     at,
@@ -138,12 +139,17 @@ function noteOutside(
 /** A value of the file in SI; null where it is none that the field takes. */
 function numberOf(field: Measured, raw: unknown): number | null {
   if (field.kind === 'number') {
-    const [low, high] = field.range;
-    const fits = typeof raw === 'number' && raw >= low && raw <= high;
-    return fits && (!field.whole || Number.isInteger(raw)) ? raw : null;
+    const read = readNumberValue(field, raw);
+    return read.ok ? read.value : null;
   }
   const read = typeof raw === 'string' ? readText(field, raw) : null;
   return read?.ok ? (read.value as number) : null;
+}
+
+function endOf(field: Measured, text: string): number | null {
+  if (field.kind === 'quantity') return numberOf(field, text);
+  const read = readNumberText(field, text);
+  return read.ok ? read.value : null;
 }
 
 function refusalOf(field: Measured, text: string): { expected: string; got: string; fix: string } {
@@ -156,5 +162,5 @@ function refusalOf(field: Measured, text: string): { expected: string; got: stri
 function written(desk: Desk, field: Measured, value: number): string {
   return field.kind === 'quantity'
     ? String(rawOf(field, value, desk.system))
-    : String(Number(value.toPrecision(4)));
+    : numberText(field, value, desk.system);
 }

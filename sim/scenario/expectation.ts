@@ -35,8 +35,15 @@ export function expectation(field: Field | Discriminator, value: unknown): { exp
       return { expected: 'a date as text', fix: 'write "2027-01-09" or "01-09"' };
     case 'number': {
       const [low, high] = field.range;
+      if (field.per) {
+        const { unit } = field.per;
+        return {
+          expected: `a price from ${low} to ${high}, as a number or with what it is for`,
+          fix: `${missing ? 'add it' : 'write it'}, as in "4.50/${unit}"`,
+        };
+      }
       return {
-        expected: `${field.label}: a ${field.whole ? 'whole ' : ''}number from ${low} to ${high}`,
+        expected: `a ${field.whole ? 'whole ' : ''}number from ${low} to ${high}`,
         fix:
           typeof value === 'string'
             ? 'write the number alone, without quotes'
@@ -47,16 +54,16 @@ export function expectation(field: Field | Discriminator, value: unknown): { exp
     }
     case 'text':
       return {
-        expected: `${field.label}: text of 1 to ${field.longest} characters`,
+        expected: `text of 1 to ${field.longest} characters`,
         fix: missing ? 'add it' : typeof value === 'string' ? fitting(value) : 'write it in double quotes',
       };
     case 'flag':
-      return { expected: `${field.label}: true or false`, fix: 'write true or false without quotes' };
+      return { expected: 'true or false', fix: 'write true or false without quotes' };
     case 'list': {
       const [low, high] = field.count;
       const many = low === high ? `${low}` : `${low} to ${high}`;
       return {
-        expected: `${field.label}: a list [ ... ] of ${many}`,
+        expected: `a list [ ... ] of ${many}`,
         fix: Array.isArray(value) ? `give ${many}` : missing ? 'add it' : 'write it in square brackets',
       };
     }
@@ -71,7 +78,7 @@ export function expectation(field: Field | Discriminator, value: unknown): { exp
         : missing
           ? 'add it'
           : 'write it in braces';
-      return { expected: `${field.label}: { ... } with ${keys}`, fix: one };
+      return { expected: `{ ... } with ${keys}`, fix: one };
     }
   }
 }

@@ -4,7 +4,7 @@
  *
  * The types follow the data: `Raw<F>` is what stands in the file, `Value<F>` what stands after reading (SI).
  */
-import type { DimensionKey } from '../quantity/index.ts';
+import type { DimensionKey, SoldBy } from '../quantity/index.ts';
 
 /** How far a number may be trusted: trade.md's grades, or `invented` for demonstration data. */
 export type Grade = 'A' | 'B' | 'C' | 'D' | 'invented';
@@ -56,6 +56,12 @@ export interface NumberField<P extends Presence<number> = Presence<number>> exte
   kind: 'number';
   range: readonly [number, number];
   whole: boolean;
+  /** Of a price: what it is for. A file may then have a text as well, as in "4.50/gal". */
+  per?: SoldBy;
+}
+/** A price of what is sold by measure. */
+export interface PriceField<P extends Presence<number> = Presence<number>> extends NumberField<P> {
+  per: SoldBy;
 }
 export interface ChoiceField<C extends string = string, P extends Presence<C> = Presence<C>>
   extends Common<P> {
@@ -128,7 +134,9 @@ type Flat<T> = { [K in keyof T]: T[K] };
 export type Raw<F> = F extends { kind: 'quantity' | 'text' | 'days' | 'date' }
   ? string
   : F extends { kind: 'number' }
-    ? number
+    ? F extends { per: SoldBy }
+      ? number | string
+      : number
     : F extends { kind: 'flag' }
       ? boolean
       : F extends { kind: 'choice'; choices: readonly (infer C)[] }
@@ -217,6 +225,17 @@ export function plain<P extends Presence<number>>(
   more: More = {},
 ): NumberField<P> {
   return { kind: 'number', label, range, whole: false, presence, ...more };
+}
+
+/** What one of a unit costs; a number alone is for the unit of `per`. */
+export function price<P extends Presence<number>>(
+  label: string,
+  range: readonly [number, number],
+  per: SoldBy,
+  presence: P,
+  more: More = {},
+): PriceField<P> {
+  return { kind: 'number', label, range, whole: false, per, presence, ...more };
 }
 
 export function choice<const C extends string, P extends Presence<NoInfer<C>>>(

@@ -2,6 +2,7 @@
 import type { Band, Defaulted, Derived, Field, Fields, Grade, Value } from './field.ts';
 import { pathText } from './problem.ts';
 import { readText } from './read-field.ts';
+import { numberText, readNumberValue } from './read-number.ts';
 
 /** A value the file left out and the reader filled in. */
 export interface FilledDefault {
@@ -45,17 +46,24 @@ function read(
     if (origin) filled.push(told(field, [...steps, field.by], origin, word));
     return { [field.by]: word, ...fieldsOf(field.cases[word], json, steps, filled, origin) };
   }
-  if (origin) filled.push(told(field, steps, origin, typeof json === 'string' ? json : JSON.stringify(json)));
+  if (origin) filled.push(told(field, steps, origin, writtenAs(field, json)));
   if (field.kind === 'list') {
     return (json as unknown[]).map((item, i) => read(field.of, item, [...steps, i], filled));
   }
-  if (field.kind !== 'quantity' && field.kind !== 'days' && field.kind !== 'date') return json;
-  const text = readText(field, json as string);
+  if (field.kind !== 'quantity' && field.kind !== 'days' && field.kind !== 'date' && field.kind !== 'number')
+    return json;
+  const text = field.kind === 'number' ? readNumberValue(field, json) : readText(field, json as string);
   if (!text.ok)
     throw new Error(
       `scenario.fill - expected a checked text at ${pathText(steps)} - got ${text.got} - report this`,
     );
   return text.value;
+}
+
+/** A price that is assumed says what it is for. */
+function writtenAs(field: Field, json: unknown): string {
+  if (field.kind === 'number' && field.per) return numberText(field, json as number, 'SI');
+  return typeof json === 'string' ? json : JSON.stringify(json);
 }
 
 function fieldsOf(

@@ -1,5 +1,6 @@
 /** From JSON to a checked plant: the one way in for file, page, share link and terminal. */
 import type { PlantDescription } from '../parts/description.ts';
+import { checkCurrency } from './build/prices.ts';
 import type { WeatherContext } from './build/weather-file.ts';
 import { problemsOf } from './check.ts';
 import { Desk } from './desk.ts';
@@ -42,6 +43,7 @@ export function readScenario(json: unknown, context: ReadContext = {}): ReadScen
   // What failed the schema may be no JSON at all, and gives no plant to tell of in anyone's units.
   const desk = new Desk(problems.length === 0 ? systemOf(migrated.json) : 'SI');
   const sections = soundSections(migrated.json, problems, desk.filled);
+  if (sections.prices) checkCurrency(desk, migrated.json, sections.prices);
   const { plant, sketch } = plantFrom(desk, sections, context);
   const marks = marksFrom(desk, migrated.json, sections.doubts ?? []);
   problems.push(...desk.problems);

@@ -15,7 +15,8 @@ function bareSchema(field: Field): z.ZodMiniType {
       return z.string();
     case 'number': {
       const range = [z.minimum(field.range[0]), z.maximum(field.range[1])];
-      return (field.whole ? z.int() : z.number()).check(...range);
+      const number = (field.whole ? z.int() : z.number()).check(...range);
+      return field.per ? z.union([number, z.string()]) : number;
     }
     case 'choice':
       return z.enum(field.choices as readonly [string, ...string[]]);

@@ -1,7 +1,14 @@
 /** What the text of an input means. */
-import { type DimensionKey, type FieldEntry, fieldEntries, parseQuantity } from '../../sim/index.ts';
+import {
+  type DimensionKey,
+  type FieldEntry,
+  fieldEntries,
+  parseQuantity,
+  readEntry,
+  type SoldBy,
+} from '../../sim/index.ts';
 import { fromSim } from './from-sim.ts';
-import { bothText, quantityText, type Units } from './units.ts';
+import { bothText, priceText, quantityText, type Units } from './units.ts';
 
 let known: Map<string, FieldEntry[]> | null = null;
 
@@ -17,9 +24,15 @@ function entriesAt(pattern: string): FieldEntry[] {
   return known.get(pattern) ?? [];
 }
 
-/** A quantity's text at a path or its pattern; null for what is none. The text decides between variants. */
-function quantityAt(path: string, text: string): { value: number; dimension: DimensionKey } | null {
+type Found = { value: number; dimension: DimensionKey } | { value: number; per: SoldBy };
+
+/** A quantity's or a price's text at a path or its pattern; null for what is none. The text decides between variants. */
+function quantityAt(path: string, text: string): Found | null {
   for (const { field } of entriesAt(path.replace(/\[\d+\]/g, '[]'))) {
+    if (field.kind === 'number' && field.per) {
+      const read = readEntry(field, text);
+      if (read.ok && typeof read.value.means === 'number') return { value: read.value.means, per: field.per };
+    }
     if (field.kind !== 'quantity') continue;
     const reading = parseQuantity(text, field.dimension);
     if (reading.ok) return { value: reading.value, dimension: field.dimension };
@@ -30,13 +43,21 @@ function quantityAt(path: string, text: string): { value: number; dimension: Dim
 /** `50 ft (15.2 m)` for a quantity's text at a path or its pattern; null for what is none. */
 export function inputMeaning(path: string, text: string, plain: boolean): string | null {
   const found = quantityAt(path, text);
-  return found && bothText(found.value, found.dimension, { plain });
+  if (!found) return null;
+  if ('dimension' in found) return bothText(found.value, found.dimension, { plain });
+  const [us, si] = (['US', 'SI'] as const).map((units) =>
+    priceText(found.value, found.per, units, { plain }),
+  );
+  return `${us} (${si})`;
 }
 
 /** A quantity's text in the reader's units, as `38 °C` for `100 F`; what is none stays as it is. */
 export function inputInUnits(path: string, text: string, units: Units): string {
   const found = quantityAt(path, text);
-  return found ? quantityText(found.value, found.dimension, units) : fileText(path, text);
+  if (!found) return fileText(path, text);
+  return 'dimension' in found
+    ? quantityText(found.value, found.dimension, units)
+    : priceText(found.value, found.per, units);
 }
 
 /** Names that a person gave: the same in every language. Days of draws are called by sim. */

@@ -6,13 +6,15 @@ import {
   type EntryField,
   formatQuantity,
   type Grade,
+  isBareNumber,
   type NamedTube,
   readEntry,
+  readPrice,
 } from '../../sim/index.ts';
 import { dateWords, monthNames, weekdayNames } from './dates.ts';
 import { fromSim } from './from-sim.ts';
 import { counted, numberText, withDecimalSign, withPoint } from './locale.ts';
-import { inchesText, quantityText, systemOf, type Units } from './units.ts';
+import { inchesText, priceText, quantityText, systemOf, type Units } from './units.ts';
 
 export const cardWords = {
   assumed: 'assumed',
@@ -134,9 +136,13 @@ function isNumeric(kind: EntryField['kind']): boolean {
   return kind === 'quantity' || kind === 'number';
 }
 
-/** Reads what a box holds; what is wrong with it names it as it was typed. */
+/** Reads what a box holds; what is wrong with it names it as it was typed. A price has to say what it is for. */
 export function readTyped(field: EntryField, text: string): ReturnType<typeof readEntry> {
   const plain = typedText(field, text);
+  if (field.kind === 'number' && field.per && isBareNumber(plain)) {
+    const read = readPrice(plain, field.per);
+    if (!read.ok) return { ...read, got: `"${text.trim()}"` };
+  }
   const read = readEntry(field, plain);
   return read.ok || plain === text ? read : { ...read, got: read.got.replace(plain.trim(), text.trim()) };
 }
@@ -151,6 +157,10 @@ function meaningText(field: EntryField, text: string, units: Units): string | nu
   const read = readTyped(field, text);
   if (!read.ok) return null;
   const { means } = read.value;
+  if (field.kind === 'number' && field.per && typeof means === 'number') {
+    const [first, second] = units === 'SI' ? (['SI', 'US'] as const) : (['US', 'SI'] as const);
+    return `${priceText(means, field.per, first)} (${priceText(means, field.per, second)})`;
+  }
   if (field.kind === 'quantity' && typeof means === 'number') return inBoth(means, field.dimension, units);
   if (field.kind === 'days' && Array.isArray(means)) {
     return means.length === 7 ? 'every day' : means.map((day) => weekdayNames[day]).join(', ');
@@ -209,7 +219,7 @@ export function bandText(field: EntryField, band: Band, units: Units): string {
 
 function endText(field: EntryField, end: string, units: Units): string {
   const read = readEntry(field, end);
-  return field.kind === 'quantity' && read.ok && typeof read.value.means === 'number'
-    ? quantityText(read.value.means, field.dimension, units)
-    : fromSim(end);
+  if (!read.ok || typeof read.value.means !== 'number') return fromSim(end);
+  if (field.kind === 'number' && field.per) return priceText(read.value.means, field.per, units);
+  return field.kind === 'quantity' ? quantityText(read.value.means, field.dimension, units) : fromSim(end);
 }

@@ -2,8 +2,10 @@
 import {
   type DimensionKey,
   formatBoth,
+  formatPrice,
   formatQuantity,
   formatTape,
+  type SoldBy,
   type UnitSystem,
 } from '../../sim/index.ts';
 import { fromSim } from './from-sim.ts';
@@ -43,6 +45,11 @@ export function bothText(value_SI: number, dimension: DimensionKey, options: Wri
 /** A length as a tape shows it: `24 3/8 in`. */
 export function inchesText(value_m: number): string {
   return fromSim(formatTape(value_m));
+}
+
+/** A price for what shops in the reader's units sell by: `4.54/gal`. */
+export function priceText(value: number, by: SoldBy, units: Units, options: Writing = {}): string {
+  return shown(formatPrice(value, by, systemOf(units, by.dimension), options.digits), options);
 }
 
 /** Between two ends: `40 °F to 70 °F`. */

@@ -7,6 +7,7 @@ import {
   type FilledDefault,
   type Mark,
   outlineOf,
+  readEntry,
   type Scenario,
 } from '../../scenario/index.ts';
 import { doubtsOf } from '../band.ts';
@@ -71,8 +72,8 @@ export function likeYear(seed: number, i: number): number {
 
 function numberOf(field: Varied['field'], raw: unknown): number | null {
   if (field.kind === 'number') {
-    const value = Number(raw);
-    return Number.isFinite(value) ? value : null;
+    const read = readEntry(field, String(raw));
+    return read.ok ? (read.value.means as number) : null;
   }
   const read = parseQuantity(String(raw), field.dimension);
   return read.ok ? read.value : null;

@@ -5,11 +5,13 @@ import {
   formatQuantity,
   fromSI,
   parseQuantity,
+  readPrice,
 } from '../../quantity/index.ts';
 import type { OutlineEntry } from '../../scenario/index.ts';
 import { refusal } from '../refusal.ts';
 
 type Field = OutlineEntry['field'];
+type NumberField = Extract<Field, { kind: 'number' }>;
 
 const FEWEST = 2;
 const MOST = 200;
@@ -77,7 +79,7 @@ function spreadOut(path: string, field: Field, from: string, to: string, many: n
   const between = (a: number, b: number) =>
     Array.from({ length: many }, (_, i) => tidy(a + ((b - a) * i) / (many - 1)));
   if (field.kind === 'number') {
-    const [a, b] = [from, to].map((end) => (end === '' ? Number.NaN : Number(end)));
+    const [a, b] = [from, to].map((end) => numberIn(field, end) ?? Number.NaN);
     if (!Number.isFinite(a) || !Number.isFinite(b)) return null;
     const values = between(a, b);
     if (field.whole && !values.every(Number.isInteger)) {
@@ -107,6 +109,14 @@ function spreadOut(path: string, field: Field, from: string, to: string, many: n
       )
     : at.map((value) => formatQuantity(value, dimension, 'SI', { digits: 9, plain: true }));
   return { values, at, dimension };
+}
+
+/** A number, of a price also as a text that says what it is for. */
+function numberIn(field: NumberField, text: string): number | null {
+  const value = text.trim() === '' ? Number.NaN : Number(text);
+  if (Number.isFinite(value)) return value;
+  const read = field.per ? readPrice(text, field.per) : null;
+  return read?.ok ? read.value : null;
 }
 
 /** Without the dust of binary fractions. */
@@ -141,8 +151,8 @@ function one(
     throw refusal(path, read.expected, read.got, read.fix);
   }
   if (field.kind === 'number') {
-    const value = Number(word);
-    if (Number.isFinite(value)) return { value, at: value };
+    const value = numberIn(field, word);
+    if (value !== null) return { value, at: value };
     throw refusal(path, 'a plain number', `"${word}"`, exampleFor(path, field));
   }
   if (field.kind === 'flag') {

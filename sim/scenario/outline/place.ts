@@ -3,6 +3,7 @@ import type { Band, Field, Grade, GroupField } from '../field.ts';
 import { scenario } from '../fields/index.ts';
 import type { FilledDefault } from '../fill.ts';
 import { pathText } from '../problem.ts';
+import { readNumberText } from '../read-number.ts';
 import { valueAt } from '../value-at.ts';
 
 /** What is taken where the file is silent. */
@@ -111,8 +112,8 @@ function standIn(at: Place, field: Field, steps: readonly (string | number)[], t
 function asWritten(field: Field, text: string): unknown {
   switch (field.kind) {
     case 'number': {
-      const number = Number(text);
-      return Number.isNaN(number) ? undefined : number;
+      const read = readNumberText(field, text);
+      return read.ok ? read.value : undefined;
     }
     case 'flag':
       return text === 'true';

@@ -3,6 +3,7 @@ import { quote, type Reading } from '../calendar.ts';
 import { expectation } from '../expectation.ts';
 import type { DayOfYear } from '../field.ts';
 import { readText } from '../read-field.ts';
+import { readNumberText } from '../read-number.ts';
 import type { EntryField } from './outline.ts';
 
 export interface EntryValue {
@@ -23,10 +24,9 @@ export function readEntry(field: EntryField, typed: string): Reading<EntryValue>
     }
     case 'number': {
       const number = Number(text);
-      const [low, high] = field.range;
-      const fits =
-        text !== '' && number >= low && number <= high && (!field.whole || Number.isInteger(number));
-      return fits ? accept(number, number) : refuse(field, text, number);
+      const read = text === '' ? null : readNumberText(field, text);
+      if (read?.ok) return accept(Number.isNaN(number) ? text : number, read.value);
+      return read && field.per ? read : refuse(field, text, number);
     }
     case 'text':
       return text !== '' && text.length <= field.longest ? accept(text) : refuse(field, text, text);

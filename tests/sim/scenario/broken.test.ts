@@ -116,10 +116,10 @@ const messages: Record<string, [path: string, words: string][]> = {
   ],
   prices: [
     ['prices.currency', '1 to 6 characters - got "dollars" - shorten it'],
-    ['prices.copper_per_kg', 'got "$20" - write the number alone'],
+    ['prices.copper_per_kg', 'got "$20" - say for how much: "20/lb" or "20/kg"?'],
     ['prices.diesel_per_gallon', 'unknown name "diesel_per_gallon"'],
     ['prices.mixing_valve_each', 'from 0 to 1000000 - got the number -90'],
-    ['prices.foam_per_m2_25mm', 'got "10,50" - write the number alone'],
+    ['prices.foam_per_m2_25mm', 'got "10,50" - write it without a comma, as in "4.50/ft2"'],
   ],
   prototype: [
     ['site.__proto__', 'unknown name "__proto__"'],

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { problemsOf } from '../../../sim/scenario/check.ts';
 import { describeDefaults, fieldEntries, problemLine } from '../../../sim/scenario/index.ts';
 import { readText } from '../../../sim/scenario/read-field.ts';
+import { readNumberText } from '../../../sim/scenario/read-number.ts';
 
 const entries = fieldEntries();
 const quantities = entries.flatMap(({ path, field }) => (field.kind === 'quantity' ? [{ path, field }] : []));
@@ -54,7 +55,11 @@ describe('the catalogue', () => {
   it('has number bands that rise, lie in range and hold their default', () => {
     for (const { path, field } of entries) {
       if (field.kind !== 'number' || !field.band) continue;
-      const [low, high] = field.band.map(Number);
+      const [low, high] = field.band.map((end) => {
+        const read = readNumberText(field, end);
+        if (!read.ok) throw new Error(`${path}: ${read.fix}`);
+        return read.value;
+      });
       expect(low, path).toBeLessThan(high);
       expect(low, path).toBeGreaterThanOrEqual(field.range[0]);
       expect(high, path).toBeLessThanOrEqual(field.range[1]);

@@ -33,9 +33,15 @@ describe.each(soundFiles())('%s', (name) => {
     const before = read(json);
     for (const { path, value } of before.filled) {
       withValue(json, path, value, (steps) => {
-        const kind = fieldAt(scenario, steps, json)?.kind;
+        const field = fieldAt(scenario, steps, json);
+        const kind = field?.kind;
+        const isPrice = field?.kind === 'number' && field.per !== undefined;
         return (
-          kind === 'number' || kind === 'flag' || kind === 'list' || kind === 'group' || kind === 'variants'
+          (kind === 'number' && !isPrice) ||
+          kind === 'flag' ||
+          kind === 'list' ||
+          kind === 'group' ||
+          kind === 'variants'
         );
       });
     }

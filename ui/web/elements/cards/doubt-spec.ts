@@ -13,6 +13,7 @@ import {
   boxText,
   cardWords,
   numberText,
+  priceText,
   quantityText,
   readTyped,
   spanText,
@@ -49,7 +50,9 @@ export function reachText(
   const [low, high] = reach.map((end) =>
     field.kind === 'quantity'
       ? quantityText(end, field.dimension, units, { digits: 3 })
-      : numberText(Number(end.toPrecision(3))),
+      : field.per
+        ? priceText(end, field.per, units, { digits: 3 })
+        : numberText(Number(end.toPrecision(3))),
   );
   return [low, high];
 }

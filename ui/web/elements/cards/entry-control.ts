@@ -101,7 +101,7 @@ function box(entry: OutlineEntry, label: string, view: EntryView, hands: Hands):
       autocapitalize="none"
       spellcheck="false"
       enterkeyhint="done"
-      inputmode=${field.kind === 'number' ? 'decimal' : 'text'}
+      inputmode=${field.kind === 'number' && !field.per ? 'decimal' : 'text'}
       list=${ifDefined(examples ? `${id}-examples` : undefined)}
       aria-describedby=${ifDefined(described(view))}
       aria-invalid=${trouble ? 'true' : 'false'}

@@ -3,11 +3,13 @@ import {
   type Assumed,
   dimensions,
   exampleOf,
+  isBareNumber,
   type Note,
   type OutlineEntry,
   type OutlineNode,
   type Problem,
   readEntry,
+  soldIn,
   tubeNamed,
 } from '../../../../sim/index.ts';
 import {
@@ -15,6 +17,7 @@ import {
   boxText,
   cardWords,
   fromSim,
+  priceText,
   quantityText,
   readTyped,
   sourceText,
@@ -101,10 +104,12 @@ function troubleAt(entry: OutlineEntry, label: string, around: Surroundings): Tr
   return read.ok ? null : { where: label, expected: read.expected, got: read.got, fix: read.fix };
 }
 
-/** As it stands in the file; what is assumed, in the reader's units. */
+/** As it stands in the file; what is assumed, and a price that is a mere number, in the reader's units. */
 function standingText({ field, value, given }: OutlineEntry, units: Units): string {
   if (value === undefined || value === null) return '';
   const text = typeof value === 'object' ? JSON.stringify(value) : String(value);
+  if (field.kind === 'number' && field.per && typeof value === 'number')
+    return priceText(value, field.per, units, { plain: true });
   if (given || field.kind !== 'quantity') return text;
   const read = readEntry(field, text);
   return read.ok && typeof read.value.means === 'number'
@@ -140,6 +145,11 @@ function tubeUnderstood(
 
 /** A bare number with each unit it could have been meant in, the usual ones of both systems. */
 function meantBy({ field }: OutlineEntry, text: string): string[] {
+  if (field.kind === 'number' && field.per) {
+    const { per } = field;
+    if (!isBareNumber(typedText(field, text))) return [];
+    return (['US', 'SI'] as const).map((units) => `${text.trim()}/${soldIn(per, units)}`);
+  }
   if (field.kind !== 'quantity' || !/^[\d./ -]+$/.test(typedText(field, text.trim()))) return [];
   const { units } = dimensions[field.dimension];
   const usual = field.example.replace(/^[\d./ -]*/, '');

@@ -11,6 +11,7 @@ import {
 } from '../../../../sim/index.ts';
 import {
   cardWords,
+  priceText,
   quantityText,
   readTyped,
   type Trouble,
@@ -137,5 +138,7 @@ function written(field: EntryField, value: number | null, units: Units): string 
   if (value === null) return '';
   return field.kind === 'quantity'
     ? quantityText(value, field.dimension, units, { digits: 3, plain: true })
-    : String(Number(value.toPrecision(3)));
+    : field.kind === 'number' && field.per
+      ? priceText(value, field.per, units, { digits: 3, plain: true })
+      : String(Number(value.toPrecision(3)));
 }

@@ -153,3 +153,27 @@ it('idOf keeps paths apart', () => {
   expect(idOf('coils[0].tube.size')).toMatch(/^[a-z][\w-]*$/);
   expect(new Set(['coils[0].from', 'coils[1].from', 'coils[0].to'].map(idOf)).size).toBe(3);
 });
+
+describe('a price', () => {
+  const path = 'prices.diesel_per_litre';
+  const priced = (price: number | string): Scenario => ({ ...demo, prices: { diesel_per_litre: price } });
+
+  it('that is a number in the file, a litre’s, is shown for what the reader buys by', () => {
+    // 1.20 times 3.785 L to the gallon.
+    expect(view(path, {}, priced(1.2)).text).toBe('4.542/gal');
+    expect(view(path, { units: 'SI' }, priced(1.2)).text).toBe('1.2/L');
+    expect(view(path, {}, demo)).toMatchObject({ text: '4.542/gal', mark: 'assumed' });
+    expect(view(path, {}, demo).lines[1]).toBe('Believable from 3.028/gal to 6.814/gal.');
+  });
+
+  it('that says what it is for stands as it was written, understood for both', () => {
+    const { text, understood } = view(path, {}, priced('$4.50 per gal'));
+    expect([text, understood]).toEqual(['$4.50 per gal', '4.5/gal (1.189/L)']);
+  });
+
+  it('that is typed as a mere number is asked about, not taken for a litre’s', () => {
+    const { trouble, meant } = view(path, { typed: { [path]: '4.50' } }, priced(1.2));
+    expect(trouble).toMatchObject({ got: '"4.50"', fix: 'say for how much: "4.50/gal" or "4.50/L"?' });
+    expect(meant).toEqual(['4.50/gal', '4.50/L']);
+  });
+});
