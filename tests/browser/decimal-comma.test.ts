@@ -26,7 +26,7 @@ async function open(part: string): Promise<Visit> {
   return visited;
 }
 
-/** Texts with a number that has a point and decimals; what is in quotes is as a file must have it. */
+/** Texts with a number that has a point and decimals; what is in quotes is as a file must have it, and a version is no number. */
 function pointed(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     for (const details of document.querySelectorAll('details')) details.open = true;
@@ -36,7 +36,7 @@ function pointed(page: Page): Promise<string[]> {
       if (!node.parentElement?.closest('script, style, textarea')) texts.push(node.textContent ?? '');
     for (const box of document.querySelectorAll<HTMLInputElement>('input[type=text]')) texts.push(box.value);
     // Groups of thousands have three figures.
-    return texts.filter((text) => /\d\.\d(?!\d\d(?!\d))/.test(text.replace(/"[^"]*"/g, '')));
+    return texts.filter((text) => /\d\.\d(?!\d\d(?!\d))/.test(text.replace(/"[^"]*"|\d+\.\d+\.\d+/g, '')));
   });
 }
 
@@ -58,7 +58,7 @@ describe('the page with a decimal comma', () => {
       const { page, errors } = await open(part);
       for (const room of ['tankful-figures', 'tankful-heat', 'tankful-measured']) {
         await page.locator(room).scrollIntoViewIfNeeded();
-        await page.waitForSelector(`${room} :first-child`);
+        await page.waitForSelector(`${room} :first-child`, { state: 'attached' });
       }
       expect(await page.locator('body').innerText()).toMatch(/\d,\d/);
       expect(await pointed(page)).toEqual([]);
@@ -105,6 +105,18 @@ describe('the page with a decimal comma', () => {
     expect(await page.locator('tankful-range tbody th').allInnerTexts()).toEqual(['1,5', '2,5']);
     expect(await pointed(page)).toEqual([]);
     expect((await savedDesign(page)).doubts).toMatchObject([{ input: 'store.bridges', from: '1.25' }]);
+  });
+
+  it('writes it on the build sheet and beside a pinned design', async () => {
+    const { page } = await open('store');
+    await page.locator('.run-line button.plain').first().click();
+    await enter(page, 'card-store-water_depth', '30,5 in');
+    await page.locator('tankful-compare tbody td').first().waitFor();
+    expect(await page.locator('tankful-compare').innerText()).toContain('30,5 in');
+    await page.locator('.open-sheet').click();
+    await page.locator('tankful-sheet table').first().waitFor();
+    expect(await page.locator('tankful-sheet').innerText()).toMatch(/\d,\d/);
+    expect(await pointed(page)).toEqual([]);
   });
 
   it('gives a chart’s numbers to a file with points', async () => {

@@ -56,7 +56,7 @@ async function open() {
 /** Rooms are loaded when they come near. */
 async function near(page: Page, room: string): Promise<void> {
   await page.locator(room).scrollIntoViewIfNeeded();
-  await page.waitForSelector(`${room} :first-child`);
+  await page.waitForSelector(`${room} :first-child`, { state: 'attached' });
 }
 
 function asFile(name: string, text: string) {

@@ -106,6 +106,12 @@ describe('the language', () => {
     expect(ui.filter((path) => own.test(read(path)))).toEqual([]);
   });
 
+  it('tells one from many by its own rules', () => {
+    const words = filesBelow('ui/words').filter((path) => path.endsWith('.ts'));
+    expect(words.length).toBeGreaterThan(40);
+    expect(words.filter((path) => /=== 1 \?/.test(read(path)))).toEqual([]);
+  });
+
   it('writes the numbers of words and reports; only a file’s cells have a point in every language', () => {
     const spoken = filesBelow('ui/words').concat(filesBelow('ui/terminal'));
     const plain = spoken.filter((path) => /\.toFixed\(/.test(read(path)));

@@ -1,5 +1,7 @@
 /** Text for a terminal: how wide it stands, where it breaks, and nothing in it that the terminal would obey. */
 
+import { withPoint } from '../words/index.ts';
+
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for.
 const unprintable = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
 
@@ -22,9 +24,9 @@ const asciiFor: Record<string, string> = {
   '°': '',
 };
 
-/** The same in ASCII: accents fall off, raised figures come down, what has no likeness becomes `?`. */
+/** The same in ASCII, for other programs as well: accents fall off, raised figures come down, numbers have a point, what has no likeness becomes `?`. */
 export function ascii(text: string): string {
-  return text
+  return withPoint(text)
     .normalize('NFKD')
     .replace(/\p{Mn}/gu, '')
     .replace(/[\u0080-\u{10ffff}]/gu, (sign) => asciiFor[sign] ?? '?');
