@@ -78,6 +78,15 @@ describe('an answer', () => {
     expect(text).not.toMatch(/°F|psi|gpm/);
   });
 
+  it('says what is a danger, and defers to code and licence once', async () => {
+    const { answer } = await coil();
+    const minds = answer.locator('.minds');
+    expect(await minds.locator('.caution.danger').allInnerTexts()).toEqual([
+      expect.stringMatching(/^Danger: Water trapped in a coil\./),
+    ]);
+    expect((await minds.innerText()).match(/Local code and licensed practice decide/g)).toHaveLength(1);
+  });
+
   it('leads from what would change it most to that input’s card', async () => {
     const { page, answer } = await coil();
     await answer.locator('.levers button').first().click();
