@@ -10,6 +10,7 @@ import {
 } from '../words/index.ts';
 import { paint, type Screen } from './screen.ts';
 import { tableLines } from './table.ts';
+import { wrap } from './text.ts';
 import { columnUnit } from './units.ts';
 
 const kWh = columnUnit('energy', 'SI');
@@ -19,12 +20,16 @@ const kBtu = columnUnit('energy', 'US');
 const leastShare = 0.0005;
 
 type Side = keyof typeof ledgerSideWords;
+type Path = Ledger['paths'][number];
 
 /** What came in and what the store gave up; what went out and what the store took up comes to as much. */
 export function ledgerLines(ledger: Ledger, screen: Screen): string[] {
-  const { stored_change_J } = ledger;
-  const allIn_J = totalOf(ledger, 'in');
-  const allOut_J = totalOf(ledger, 'out');
+  const { stored_change_J, residual_J } = ledger;
+  const paths = ledger.paths.flatMap((path) => fromColdUp(path, ledger)).map(forwards);
+  const totalOf = (side: Side) =>
+    paths.filter((path) => path.side === side).reduce((sum, path) => sum + path.energy_J, 0);
+  const allIn_J = totalOf('in');
+  const allOut_J = totalOf('out');
   const spent_J = allIn_J + Math.max(0, -stored_change_J);
   const row = (label: string, energy_J: number): string[] => [
     label,
@@ -33,7 +38,7 @@ export function ledgerLines(ledger: Ledger, screen: Screen): string[] {
     spent_J > 0 ? `${fixed((100 * energy_J) / spent_J, 1)} %` : '',
   ];
   const rowsOf = (side: Side) =>
-    ledger.paths
+    paths
       .filter((path) => path.side === side && Math.abs(path.energy_J) >= leastShare * spent_J)
       .sort((a, b) => Math.abs(b.energy_J) - Math.abs(a.energy_J))
       .map(({ key, energy_J }) => row(`  ${wordsOf(key)}`, energy_J));
@@ -55,22 +60,33 @@ export function ledgerLines(ledger: Ledger, screen: Screen): string[] {
   return [
     paint(screen, 'bold', ledgerTotalWords.title),
     ...tableLines(rows, ['left', 'right', 'right', 'right']),
-    residualLine(ledger),
+    residualLine(residual_J, spent_J),
+    ...wrap(ledgerTotalWords.base, screen.width),
   ];
 }
 
-function totalOf({ paths }: Ledger, side: Side): number {
-  return paths.filter((path) => path.side === side).reduce((sum, path) => sum + path.energy_J, 0);
+/** Water is counted from the cold it comes with, not from freezing: what came in cold is no heat to spend. */
+function fromColdUp(path: Path, { paths }: Ledger): Path[] {
+  if (path.key === 'household_cold_in') return [];
+  const cold_J = paths.find(({ key }) => key === 'household_cold_in')?.energy_J ?? 0;
+  return [path.key === 'household_to_taps' ? { ...path, energy_J: path.energy_J - cold_J } : path];
+}
+
+/** What ran backwards on the whole came in instead of going out, or went out. */
+function forwards(path: Path): Path {
+  if (path.energy_J >= 0 || path.side === 'inside') return path;
+  return { ...path, energy_J: -path.energy_J, side: path.side === 'in' ? 'out' : 'in' };
 }
 
 /** How well the balance closes; a residual too small for decimals is said as a bound. */
-function residualLine({ residual_percent, throughput_J }: Ledger): string {
-  const percent =
-    residual_percent < 0.0001
-      ? reportWords.leastResidual
-      : `${numberText(Number(residual_percent.toPrecision(2)))} %`;
-  const through = `${decimals(kWh.of(throughput_J))} ${kWh.symbol}`;
-  return reportWords.residual(ledgerTotalWords.residual, percent, through);
+function residualLine(residual_J: number, spent_J: number): string {
+  const part = spent_J > 0 ? (100 * Math.abs(residual_J)) / spent_J : 0;
+  const percent = part < 0.0001 ? reportWords.leastResidual : `${numberText(Number(part.toPrecision(2)))} %`;
+  return reportWords.residual(
+    ledgerTotalWords.residual,
+    percent,
+    `${decimals(kWh.of(spent_J))} ${kWh.symbol}`,
+  );
 }
 
 function wordsOf(key: string): string {

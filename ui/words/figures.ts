@@ -29,7 +29,7 @@ export const figureWords = {
   delivered_m3: { label: 'Hot water delivered', group: 'household', none: 'none' },
   cold_m3: { label: 'Wanted hot and got cold', group: 'household', none: 'none' },
   waiting_m3: { label: 'Run off while waiting for hot', group: 'household', none: 'none' },
-  household_heat_J: { label: 'Heat given to the taps', group: 'household', none: 'none' },
+  household_heat_J: { label: 'Store heat into household water', group: 'household', none: 'none' },
   outlet_C_max: { label: 'Hottest water at the tap', group: 'household', none: 'nothing drawn' },
   scald_s: { label: 'Time the tap was hot enough to scald', group: 'household', none: 'nothing drawn' },
 

@@ -1,4 +1,5 @@
 /** Words of Where the heat goes. */
+import { ledgerTotalWords } from './ledger.ts';
 import { numberText } from './locale.ts';
 
 /** Words for the places that heat comes from, passes and ends in: short ones for the drawing, whole ones for the table. */
@@ -10,8 +11,7 @@ export const heatWords = {
   head: { path: 'From where to where', energy: 'Heat', share: 'Share' },
   path: (from: string, to: string) => `${from} → ${to}`,
   held: 'Warmed up and cooled down',
-  caption:
-    'Shares are of all that came in or was given up. Heat of the household’s water counts from its cold water up.',
+  caption: ledgerTotalWords.base,
   allIn: 'All in',
   allOut: 'All out',
   gained: 'Warmer than at the start',

@@ -14,8 +14,8 @@ export const ledgerWords = {
   store_boiled: 'Steam boiled off',
   make_up_water: 'Make-up water',
   household_heat: 'Store to household water',
-  household_to_taps: 'Hot water to the taps (above freezing)',
-  household_cold_in: 'Cold water coming in (above freezing)',
+  household_to_taps: 'Hot water to the taps',
+  household_cold_in: 'Cold water coming in',
   tap_pipe_to_air: 'Pipe to the taps, to air',
   backup_to_water: 'Backup heater to water',
   standby_to_engine: 'Store to the stopped engine',
@@ -36,4 +36,5 @@ export const ledgerTotalWords = {
   stored: 'More in store than at the start',
   unstored: 'Less in store than at the start',
   residual: 'Unaccounted for',
+  base: 'Shares are of all that came in, with what the plant gave up where it cooled down. Heat of the household’s water counts from its cold water up.',
 } as const;

@@ -23,7 +23,7 @@ export interface HeatBalance {
   stored_J: number;
   /** In - out - stored: nothing but rounding. */
   residual_J: number;
-  /** All that came in and was given up; shares are of this. */
+  /** All that came in, with what the plant as a whole gave up where it cooled down; shares are of this. */
   spent_J: number;
 }
 
@@ -81,8 +81,6 @@ export function heatBalance(
     channels[name] ? sumBetween(channels[name], first, end) * interval_s : 0;
   const flows: HeatFlow[] = [];
   const gained_J: Partial<Record<HeatPlace, number>> = {};
-  let in_J = 0;
-  let out_J = 0;
   const add = (from: HeatPlace, to: HeatPlace, amount_J: number, side: HeatFlow['side']) => {
     if (amount_J > 0) flows.push({ from, to, energy_J: amount_J, side });
   };
@@ -90,8 +88,6 @@ export function heatBalance(
     const amount_J = parts.reduce((sum, [name, sign]) => sum + sign * energy_J(name), 0);
     gained_J[from] = (gained_J[from] ?? 0) - amount_J;
     gained_J[to] = (gained_J[to] ?? 0) + amount_J;
-    if (side === 'in') in_J += amount_J;
-    if (side === 'out') out_J += amount_J;
     add(from, to, amount_J, side);
     // Backwards: out to where it came from, in from the air around, or back from part to part.
     if (side === 'in') add(to, to === 'collector' ? 'collector_air' : 'vapour', -amount_J, 'out');
@@ -113,9 +109,9 @@ export function heatBalance(
     rest_J -= amount_J;
   }
   hold('store', rest_J);
-  const spent_J = flows.reduce(
-    (sum, flow) => sum + (flow.side === 'in' || flow.from === 'held' ? flow.energy_J : 0),
-    0,
-  );
+  const sum = (side: HeatFlow['side']) =>
+    flows.reduce((total, flow) => total + (flow.side === side ? flow.energy_J : 0), 0);
+  const [in_J, out_J] = [sum('in'), sum('out')];
+  const spent_J = in_J + Math.max(0, -stored_J);
   return { flows, in_J, out_J, stored_J, residual_J: in_J - out_J - stored_J, spent_J };
 }

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import demo from '../../../../scenarios/demo.json' with { type: 'json' };
 import { type Ledger, readScenario, type Series, simulate } from '../../../../sim/index.ts';
+import { ledgerLines } from '../../../../ui/terminal/ledger-table.ts';
 import { heatBalance } from '../../../../ui/web/app/heat-flows.ts';
+import { fixed } from '../../../../ui/words/index.ts';
 
 const hour_s = 3600;
 
@@ -91,6 +93,20 @@ describe('the heat of a whole run', () => {
     near(flow_J('store', 'walls'), path_J(ledger, 'store_conducted') + path_J(ledger, 'store_surface_air'));
     near(whole.stored_J, ledger.stored_change_J);
     near(whole.residual_J, 0);
+  });
+
+  it('has the totals and shares that the terminal prints', () => {
+    const printed = ledgerLines(ledger, { width: 80, unicode: true, colour: false });
+    const row = (words: string) => printed.find((line) => line.trim().startsWith(words))?.match(/[\d.]+/g);
+    const asPrinted = (energy_J: number) => [
+      fixed(energy_J / 3.6e6, 1),
+      fixed(energy_J / 1_055_055.85, 1),
+      fixed((100 * energy_J) / whole.spent_J, 1),
+    ];
+    expect(row('All in')).toEqual(asPrinted(whole.in_J));
+    expect(row('All out')).toEqual(asPrinted(whole.out_J));
+    expect(row('Fuel heat into the coolant')).toEqual(asPrinted(flow_J('fuel', 'engine')));
+    expect(row('Hot water to the taps')).toEqual(asPrinted(flow_J('water', 'taps')));
   });
 
   it('is the sum of any two stretches', () => {
