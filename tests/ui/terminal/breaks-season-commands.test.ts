@@ -37,7 +37,7 @@ describe('tankful breaks', () => {
     expect(text).toMatch(/the coil "household" gains 800 kPa with every K near 60 C/);
     expect(text).toContain('What protects: A relief valve on every coil');
     expect(text).toMatch(/Cistern without its shelter in the cold the cold water comes from no cistern/);
-    expect(text).toContain('! Water trapped in a coil.');
+    expect(text).toContain('! Danger: Water trapped in a coil. *');
     for (const line of report.out.split('\n')) expect(line.length).toBeLessThanOrEqual(90);
   });
 

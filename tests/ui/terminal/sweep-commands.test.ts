@@ -52,7 +52,7 @@ describe('tankful hours', () => {
     expect(out).toMatch(/\n +Jan +4\.00 +4\.00 +0\.00 /);
     expect(said(report)).toContain('What would change it most (hours in the month that needs most)');
     expect(said(report)).toMatch(/5\.5 h at 18 %, 3\.3 h at 33 % \(engine\.jacket_share\)/);
-    expect(out).toContain('! Carbon monoxide.');
+    expect(out).toContain('! Danger: Carbon monoxide. *');
     expect(said(report)).toContain('Somebody keeps the water level where it is.');
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(90);
   });
@@ -93,7 +93,7 @@ describe('tankful store', () => {
     expect(report.code).toBe(0);
     expect(said(report)).toContain('the store cools by 2.5 K (1.7 to 4.0 K) a day');
     expect(report.out).toMatch(/\n> +100 +.* closed +2\.5/);
-    expect(report.out).toContain('! Weight.');
+    expect(report.out).toContain('! Note: Weight. *');
   });
 
   it('prints every variant as CSV', async () => {
