@@ -26,6 +26,11 @@ export function movesHeatOf(plant: PlantDescription): (path: string) => boolean 
   return (path) => movesHeat(path) && !losesPressureUnheard(plant, path);
 }
 
+/** What may move a run's figures, pressures and speeds among them; prices do not. */
+export function movesFiguresOf(plant: PlantDescription): (path: string) => boolean {
+  return (path) => !movesMoney(path) && !losesPressureUnheard(plant, path);
+}
+
 /** Whether a path is friction or bore of a coil that the household does not draw through. */
 function losesPressureUnheard({ coils, taps }: PlantDescription, path: string): boolean {
   const coil = /^coils\[(\d+)\]\.(friction|bore)$/.exec(path);

@@ -1,5 +1,5 @@
 /** The figures by group, in both systems, with their bands and the cautions that stand beside them. */
-import { type Caution, glossary, type Result } from '../../sim/index.ts';
+import { type Caution, type FigureBands, glossary, type Result } from '../../sim/index.ts';
 import {
   type FigureGroup,
   type FigureKey,
@@ -14,14 +14,13 @@ import {
   together,
   type UnitSystem,
 } from '../words/index.ts';
-import type { Band } from './bands.ts';
 import { type CautionShown, cautionLines } from './caution-lines.ts';
 import { paint, type Screen } from './screen.ts';
 import { tableLines } from './table.ts';
 
 export interface FiguresInput {
   result: Pick<Result, 'figures' | 'cautions'>;
-  bands: ReadonlyMap<string, Band>;
+  bands: FigureBands['bands'];
   units: UnitSystem;
 }
 
@@ -74,7 +73,7 @@ function cells(key: FigureKey, { result, bands, units }: FiguresInput, plain: bo
   const said = (number: number, system: UnitSystem) => inUnits(key, number, system, plain);
   const first = said(value, units);
   const other = said(value, units === 'US' ? 'SI' : 'US');
-  const band = bands.get(key);
+  const band = bands[key];
   return [
     `  ${label}`,
     first,

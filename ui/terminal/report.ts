@@ -1,5 +1,5 @@
 /** The report that `tankful run` prints: the days, the figures with what stands beside them, where the heat goes. */
-import type { Result } from '../../sim/index.ts';
+import type { FigureBands, Result } from '../../sim/index.ts';
 import {
   dateWords,
   eventLabel,
@@ -9,7 +9,7 @@ import {
   speakIn,
   type UnitSystem,
 } from '../words/index.ts';
-import { type Bands, doubtful } from './bands.ts';
+import { doubtful } from './bands.ts';
 import { cautionLines, licensedLines } from './caution-lines.ts';
 import { dayLines } from './day-rows.ts';
 import { figureLines, looseCautions, saidCautions } from './figures-table.ts';
@@ -23,14 +23,14 @@ export interface ReportInput {
   loaded: Loaded;
   result: Result;
   /** Null where the bands were not worked out. */
-  bands: Bands | null;
+  bands: FigureBands | null;
   units: UnitSystem;
 }
 
 export function reportText(input: ReportInput, screen: Screen): string {
   const { loaded, result, bands, units } = input;
   const { plant, notes } = loaded.read;
-  const figures = { result, bands: bands?.figures ?? new Map(), units };
+  const figures = { result, bands: bands?.bands ?? {}, units };
   const loose = looseCautions(result).sort(
     (a, b) => severityOrder.indexOf(a.severity) - severityOrder.indexOf(b.severity),
   );
@@ -105,16 +105,15 @@ function assumptionLines({ loaded, bands, file }: ReportInput, screen: Screen): 
   const sentences = [reportWords.assumptions(filled.length, doubts, file)];
   if (bands === null && doubts > 0) sentences.push(reportWords.noBands);
   if (bands && bands.tried.length > 0) {
-    const untried = bands.untried.map(({ path }) => path);
-    sentences.push(reportWords.bands(bands.tried.length, untried), ...measureSentences(bands));
+    sentences.push(reportWords.bands(bands.tried.length, bands.untried), ...measureSentences(bands));
   }
   return sentences.flatMap((sentence) => wrap(harmless(sentence), screen.width, '  '));
 }
 
 /** The assumptions that widen most bands, with how to measure them. */
-function measureSentences({ figures }: Bands): string[] {
+function measureSentences({ bands }: FigureBands): string[] {
   const counts = new Map<string, { count: number; sentence: string }>();
-  for (const { most } of figures.values()) {
+  for (const { most } of Object.values(bands)) {
     if (most.measure === null) continue;
     const seen = counts.get(most.path) ?? {
       count: 0,

@@ -1,4 +1,5 @@
 /** Words for the figures of a run, in the order and the groups in which a report shows them. */
+import { counted } from './locale.ts';
 
 /** The groups a report divides its figures into, top to bottom. */
 export const figureGroups = {
@@ -89,3 +90,17 @@ export const figureWords = {
 } as const satisfies Record<string, FigureWords>;
 
 export type FigureKey = keyof typeof figureWords;
+
+/** How sure a run's figures are. */
+export const figureBandWords = {
+  toAsk:
+    'Bands: worked out when asked for. Each doubtful value behind these figures takes two more runs of the same days.',
+  ask: 'Work out the bands',
+  told: (tried: number, untried: readonly string[]) =>
+    `Bands: ${counted(tried, 'doubtful assumption')} taken to their low and high values one at a time, the deviations added in squares.${
+      untried.length > 0 ? ` Not tried: ${untried.join(', ')}.` : ''
+    }`,
+  /** Figures without one. */
+  unmoved: 'A figure without a band is moved by none of them.',
+  stopped: 'Stopped: wider bands may come of what was not tried.',
+} as const;

@@ -17,7 +17,7 @@ const figures: Result['figures'] = {
 const scald: Caution = { key: 'scald', part: 'taps', severity: 'danger', figure: 'outlet_C_max', value: 60 };
 
 const lines = (change: Partial<FiguresInput> = {}) =>
-  figureLines({ result: { figures, cautions: [] }, bands: new Map(), units: 'US', ...change }, screen);
+  figureLines({ result: { figures, cautions: [] }, bands: {}, units: 'US', ...change }, screen);
 
 describe('figureLines', () => {
   it('groups figures, in both systems of units', () => {
@@ -50,7 +50,7 @@ describe('figureLines', () => {
       band: null,
       measure: null,
     } as const;
-    const bands = new Map([['store_top_C_max', { low: 60, high: 80, most }]]);
+    const bands = { store_top_C_max: { low: 60, high: 80, most } };
     expect(lines({ bands }).at(-1)).toMatch(/160 °F {2}\(71 °C\) {2}140 °F to 176 °F$/);
   });
 

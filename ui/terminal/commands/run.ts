@@ -1,14 +1,13 @@
 /** `tankful run FILE`: runs a scenario and shows what comes of it. */
 import { type Command, Option } from 'commander';
-import { type Result, simulate } from '../../../sim/index.ts';
+import { type FigureBands, figureBands, type Result, type Scenario, simulate } from '../../../sim/index.ts';
 import { commandWords, optionWords, refusalWords, reportWords, type UnitSystem } from '../../words/index.ts';
 import { seriesAsCsv } from '../as-csv.ts';
 import { resultAsJson } from '../as-json.ts';
-import { type Bands, figureBands } from '../bands.ts';
 import { writeAll } from '../files.ts';
 import { type Loaded, loadScenario, type Overrides } from '../load.ts';
 import { type Progress, progressOn } from '../progress.ts';
-import { exitCodes, Refusal, refuse, troubleOf } from '../refusal.ts';
+import { exitCodes, Refusal, refuse, Stopped, troubleOf } from '../refusal.ts';
 import { reportText } from '../report.ts';
 import type { Screen } from '../screen.ts';
 import type { Terminal } from '../terminal.ts';
@@ -48,7 +47,7 @@ export function runCommand(program: Command, terminal: Terminal): void {
     .action((file: string, options: RunOptions) => run(file, options, terminal));
 }
 
-function run(file: string, options: RunOptions, terminal: Terminal): void {
+async function run(file: string, options: RunOptions, terminal: Terminal): Promise<void> {
   const units = unitsOf(options.units);
   checkTogether(options);
   const loaded = loadScenario(file, options);
@@ -63,18 +62,18 @@ function run(file: string, options: RunOptions, terminal: Terminal): void {
     terminal.out(seriesAsCsv(result.series, units));
     return;
   }
-  const bands = bandsOf(loaded, result, options, terminal);
+  const bands = await bandsOf(loaded, result, options, terminal);
   const report = (screen: Screen) => reportText({ file, loaded, result, bands, units }, screen);
-  if (options.out === undefined) {
-    terminal.out(report(terminal.screen(options.plain === true)));
-    return;
+  if (options.out === undefined) terminal.out(report(terminal.screen(options.plain === true)));
+  else {
+    const paths = writeAll(options.out, {
+      'result.json': resultAsJson(result, wall_s),
+      'series.csv': seriesAsCsv(result.series, units),
+      'report.txt': report(page),
+    });
+    terminal.out(`${paths.join('\n')}\n`);
   }
-  const paths = writeAll(options.out, {
-    'result.json': resultAsJson(result, wall_s),
-    'series.csv': seriesAsCsv(result.series, units),
-    'report.txt': report(page),
-  });
-  terminal.out(`${paths.join('\n')}\n`);
+  if (bands?.stopped) throw new Stopped();
 }
 
 function unitsOf(word: string | undefined): UnitSystem {
@@ -106,17 +105,21 @@ function simulated({ read }: Loaded, progress: Progress): Result {
   }
 }
 
-function bandsOf(
-  loaded: Loaded,
-  result: Result,
+async function bandsOf(
+  { json, context }: Loaded,
+  { figures, days }: Result,
   { bands, progress }: RunOptions,
   terminal: Terminal,
-): Bands | null {
-  if (bands === false || (bands === undefined && result.days > longestWithBands_days)) return null;
+): Promise<FigureBands | null> {
+  if (bands === false || (bands === undefined && days > longestWithBands_days)) return null;
   const drawn = progressOn(terminal, reportWords.workingBands, progress === true);
+  const scenario = json as unknown as Scenario;
+  const pool = terminal.openPool(scenario, context);
   try {
-    return figureBands(loaded, result.figures, drawn.onProgress);
+    const onProgress = (done: number, of: number) => drawn.onProgress(done / of);
+    return await figureBands({ scenario, context, doJobs: pool.doJobs, figures, onProgress });
   } finally {
     drawn.end();
+    await pool.close();
   }
 }

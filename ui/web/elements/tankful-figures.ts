@@ -1,25 +1,32 @@
 /** The run's figures by group, each with its unit and with the cautions that belong to it. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Result } from '../../../sim/index.ts';
+import type { FigureBands, Result } from '../../../sim/index.ts';
 import {
   type FigureKey,
+  figureBandWords,
   figureGroups,
   figureWords,
   shellWords,
+  spanText,
   together,
-  type Units,
 } from '../../words/index.ts';
-import { figureInFull } from '../app/figure-text.ts';
+import { figureInFull, figureText } from '../app/figure-text.ts';
 import { cautionNote } from './caution-note.ts';
-import { LightElement } from './light-element.ts';
+import { Measuring } from './measured/measuring.ts';
 
 type Group = keyof typeof figureGroups;
 
 @customElement('tankful-figures')
-export class TankfulFigures extends LightElement {
+export class TankfulFigures extends Measuring<FigureBands> {
   @property({ attribute: false }) result!: Result;
-  @property({ attribute: false }) units: Units = 'US';
+  /** The figures are those of a full run of the design as it stands. */
+  @property({ attribute: false }) settled = false;
+
+  protected override willUpdate(): void {
+    // Whoever changes the design ends all that is worked out of the one before.
+    if (this.asked.at === 'working' && !this.settled) this.stop();
+  }
 
   override render(): TemplateResult {
     const groups = (Object.keys(figureGroups) as Group[])
@@ -30,6 +37,7 @@ export class TankfulFigures extends LightElement {
     return html`
       <section class="panel" aria-labelledby="figures-title">
         <h2 id="figures-title">${shellWords.figures}</h2>
+        ${this.howSure()}
         <div class="figure-groups">
           ${groups.map(
             ({ group, keys }) =>
@@ -53,6 +61,30 @@ export class TankfulFigures extends LightElement {
     `;
   }
 
+  /** Of the run that is shown; null until they were asked for. */
+  private get bands(): FigureBands | null {
+    const { found, of } = this.asked;
+    return found && of === this.scenario ? found : null;
+  }
+
+  private howSure(): TemplateResult {
+    const { bands } = this;
+    if (bands && this.asked.at === 'done')
+      return html`<p class="help">
+        ${figureBandWords.told(bands.tried.length, bands.untried)}
+        ${bands.stopped ? figureBandWords.stopped : figureBandWords.unmoved}
+      </p>`;
+    return html`<form class="bands" @submit=${this.onAsk}>
+      <p class="help">${figureBandWords.toAsk}</p>
+      ${this.settled ? this.askRow(figureBandWords.ask) : nothing}
+    </form>`;
+  }
+
+  private onAsk(event: Event): void {
+    event.preventDefault();
+    this.ask({ bands: true });
+  }
+
   /** Figures of a group in order; none where nothing is known of it, as without an engine or a collector. */
   private keysOf(group: Group): FigureKey[] {
     const { figures } = this.result;
@@ -68,10 +100,17 @@ export class TankfulFigures extends LightElement {
     const cautions = this.result.cautions.filter(({ figure }) => figure === key);
     return html`<div class="figure ${value === null ? 'none' : ''}">
       <dt>${label}</dt>
-      <dd>${value === null ? none : figureInFull(key, value, this.units)}</dd>
+      <dd>${value === null ? none : figureInFull(key, value, this.units)}${this.band(key)}</dd>
       ${together(cautions).map(
         ({ caution, parts }) => html`<dd class="beside">${cautionNote(caution, this.units, { parts })}</dd>`,
       )}
     </div>`;
+  }
+
+  private band(key: FigureKey): TemplateResult | typeof nothing {
+    const band = this.bands?.bands[key];
+    if (!band) return nothing;
+    const [low, high] = [band.low, band.high].map((end) => figureText(key, end, this.units));
+    return html` <span class="band">(${spanText(low, high)})</span>`;
   }
 }

@@ -144,7 +144,13 @@ export class TankfulPage extends LightElement {
         <div id="heat" class="room">${atRest ? this.heat(state, atRest) : nothing}</div>
         ${
           atRest
-            ? html`<tankful-figures .result=${atRest.result} .units=${state.units}></tankful-figures>`
+            ? html`<tankful-figures
+                .page=${this.page}
+                .scenario=${atRest.scenario}
+                .settled=${atRest === state.shown && !isStale(state)}
+                .result=${atRest.result}
+                .units=${state.units}
+              ></tankful-figures>`
             : nothing
         }
         ${this.measured(state)}

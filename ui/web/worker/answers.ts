@@ -7,6 +7,7 @@ import {
   collectorAnswer,
   type DoJobs,
   doubtsAnswer,
+  figureBands,
   fitAnswer,
   hoursAnswer,
   nextAnswer,
@@ -32,6 +33,7 @@ export async function answerTo(
   question: AskQuestion,
   means: Means,
 ): Promise<Answer | RangeAnswer | Measured> {
+  if ('bands' in question) return figureBands(means);
   if ('log' in question) return fitAnswer({ ...means, ...question });
   if ('recipe' in question) return recipeAnswer({ ...means, ...question });
   if ('vary' in question) return rangeAnswer({ ...means, vary: [question.vary] });

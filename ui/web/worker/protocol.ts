@@ -1,6 +1,7 @@
 /** What page and workers say to each other. One file serves as every worker; what it is asked makes it which. */
 import type {
   Answer,
+  FigureBands,
   FilledDefault,
   FitAnswer,
   Job,
@@ -55,9 +56,9 @@ export type AskOrder =
 /** An answer by its key, or an input varied, as `store.water_depth=20 in:40 in:5`. */
 export type AskQuestion = { key: Answer['key'] } | { vary: string } | Measurement;
 
-/** A log of the real store to hold against the run, or a small measurement made at it. */
-export type Measurement = { log: string; coolDown: boolean } | { recipe: Recipe };
-export type Measured = FitAnswer | RecipeAnswer;
+/** A log of the real store to hold against the run, a small measurement made at it, or how sure the run's figures are. */
+export type Measurement = { log: string; coolDown: boolean } | { recipe: Recipe } | { bands: true };
+export type Measured = FitAnswer | RecipeAnswer | FigureBands;
 
 export type AskReport =
   | { kind: 'answered'; id: number; answer: Answer | RangeAnswer | Measured }

@@ -1,4 +1,5 @@
 /** Words of the terminal's reports that stand nowhere else. */
+import { figureBandWords } from '../figures.ts';
 import { fromSim } from '../from-sim.ts';
 import { counted } from '../locale.ts';
 
@@ -17,10 +18,7 @@ export const reportWords = {
   assumptions: (filled: number, doubtful: number, file: string) =>
     `${counted(filled, 'assumption was', 'assumptions were')} filled in, ${doubtful} of them doubtful. List them: tankful check ${file}`,
   noBands: 'The bands were left out; --bands works them out.',
-  bands: (tried: number, untried: readonly string[]) =>
-    `Bands: ${counted(tried, 'doubtful assumption')} taken to their low and high values one at a time, the deviations added in squares.${
-      untried.length > 0 ? ` Not tried: ${untried.join(', ')}.` : ''
-    }`,
+  bands: figureBandWords.told,
   measureFirst: (label: string, path: string, how: string) =>
     `Measure first: ${fromSim(label)} (${path}). ${fromSim(how)}`,
   share: 'share',

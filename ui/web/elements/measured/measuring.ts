@@ -81,7 +81,7 @@ export abstract class Measuring<Found extends Measured> extends LightElement {
     tell(this, 'commit-edits', { edits, gesture: measuredWords.putGesture });
   }
 
-  private stop(): void {
+  protected stop(): void {
     this.underWay?.stop();
     this.underWay = null;
     this.asked = { ...this.asked, at: this.asked.found ? 'done' : 'none' };
