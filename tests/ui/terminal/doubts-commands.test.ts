@@ -84,7 +84,9 @@ describe('tankful next', () => {
     expect([report.code, report.err]).toEqual([0, '']);
     expect(said(report)).toContain('Before any money, turns further apart, coil household');
     expect(said(report)).toContain('Then for the money, a seal around the lid for 13 Kr (8.7 Kr to 20 Kr)');
-    expect(said(report)).toContain('! Danger: Before all of these, and not weighed against them: a mixing valve');
+    expect(said(report)).toContain(
+      '! Danger: Before all of these, and not weighed against them: a mixing valve',
+    );
     expect(report.out).toMatch(
       /\n +3\. a roll more in parallel, coil household +5\.3 +2\.6 +7\.9 +120 Kr to 270 Kr +0 Kr/,
     );
