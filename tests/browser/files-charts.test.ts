@@ -165,7 +165,7 @@ describe('a chart’s numbers', () => {
       }
     }
     const sun = cellsOf((await savedChart(page, button('sun'), /as in the table/)).bytes);
-    expect(sun[0][2]).toBe('on the glass (Btu/h ft2)');
+    expect(sun[0][2]).toBe('on the glass (Btu/(h ft2))');
     expect(sun.length).toBe(table.length);
   });
 

@@ -138,7 +138,7 @@ export function readout({ series, heat }: DaysData, sample: number, units: Units
     : [{ swatch: null, label: daysWords.lines.outlet_C, text: daysWords.nothingDrawn }];
   return [
     { title: storeWords.title, rows: store },
-    { title: daysWords.heatTitle, rows: streams },
+    { title: daysWords.heatTitle(quantityText(series.interval_s, 'time', units)), rows: streams },
     { title: daysWords.tapTitle, rows: tap },
     { title: daysWords.outsideTitle, rows: channels('air_C', 'sun_W_m2') },
   ].filter(({ rows }) => rows.length > 0);

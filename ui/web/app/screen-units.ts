@@ -20,7 +20,7 @@ export function screenUnits(
     power: US('power') ? unit('power', 'kBtu/h', 'kBtu/h', 1) : unit('power', 'kW', 'kW', 1),
     flow: US('flow') ? unit('flow', 'gpm', 'gpm', 1) : unit('flow', 'L/min', 'L/min', 1),
     irradiance: US('irradiance')
-      ? unit('irradiance', 'Btu/(h ft2)', 'Btu/h ft²')
+      ? unit('irradiance', 'Btu/(h ft2)', 'Btu/(h·ft²)')
       : unit('irradiance', 'W/m2', 'W/m²'),
     length: US('length') ? unit('length', 'in', 'in') : unit('length', 'cm', 'cm'),
   };

@@ -1,4 +1,7 @@
-/** Heat in above the line, heat out below it, stacked: the area of each is energy. */
+/**
+ * Heat in above the line, heat out below it, stacked: the area of each is energy. Where samples are closer than they can
+ * be drawn, their means are stacked, and the greatest of all that they take together shows pale behind them.
+ */
 import { ticks } from 'd3';
 import { axes, type ChartOptions, inside, plotWidth, type Range, timeScale, upwardScale } from './frame.ts';
 import { px, tag } from './svg.ts';
@@ -61,15 +64,42 @@ export function pile(streams: HeatStream[], { step, first, last }: Pieces): Laye
   });
 }
 
-/**
- * Lowest and highest pile of the whole run at this coarseness, whatever is in view: a chart that rescales while it
- * is panned cannot be read.
- */
-function pileReach({ time_s, streams }: HeatSeries, step: number): [number, number] {
-  return once(streams, `pile ${step}`, () => {
-    const piled = pile(streams, { step, first: 0, last: Math.ceil(time_s.length / step) - 1 });
-    return extent([0], ...piled.map(({ to }) => to)) ?? [0, 0];
+/** All that goes in, and less all that goes out, at each sample: the ends of its pile. */
+function pileEnds({ time_s, streams }: HeatSeries): { up: Float64Array; down: Float64Array } {
+  return once(streams, 'ends', () => {
+    const up = new Float64Array(time_s.length);
+    const down = up.slice();
+    for (const { side, values } of streams) {
+      for (let i = 0; i < up.length; i++) {
+        const signed = (side === 'in' ? values[i] : -values[i]) || 0;
+        if (signed > 0) up[i] += signed;
+        else down[i] += signed;
+      }
+    }
+    return { up, down };
   });
+}
+
+/** Lowest and highest pile of the whole run, whatever is in view: a chart that rescales while it is panned cannot be read. */
+function pileReach(series: HeatSeries): [number, number] {
+  const { up, down } = pileEnds(series);
+  return extent([0], up, down) ?? [0, 0];
+}
+
+/** Samples that are drawn as one. Not below two pixels: an area of fractions of one is not sharper, only slower. */
+export function heatStep(
+  { time_s }: HeatSeries,
+  { frame, span }: Pick<ChartOptions, 'frame' | 'span'>,
+): number {
+  return stepFor(time_s, span, plotWidth(frame) / 2);
+}
+
+/** Highest and lowest end of the piles in each group. */
+function peaksOf(series: HeatSeries, { step, first, last }: Pieces): Float64Array[] {
+  const { up, down } = pileEnds(series);
+  return [groupsOf(up, step).high, groupsOf(down, step).low].map((ends) =>
+    Float64Array.from({ length: last - first + 1 }, (_, i) => ends[first + i]),
+  );
 }
 
 function heatRange(reaches: [number, number][], of: (value: number) => number): Range {
@@ -83,33 +113,33 @@ function heatRange(reaches: [number, number][], of: (value: number) => number): 
 export function heatChart(data: HeatData, options: ChartOptions): string {
   const { frame, span, of } = options;
   const x = timeScale(frame, span);
-  // Not below a pixel: an area of fractions of one is not sharper, only slower.
-  const stepOf = ({ time_s }: HeatSeries) => stepFor(time_s, span, plotWidth(frame) / 2);
   const all = data.ghost ? [data, data.ghost] : [data];
-  const { low, high, at } = heatRange(
-    all.map((each) => pileReach(each, stepOf(each))),
-    of,
-  );
+  const { low, high, at } = heatRange(all.map(pileReach), of);
   const place = upwardScale(frame, low, high);
   const y = (value: number) => place(of(value));
   const draw = (series: HeatSeries) => {
     const { time_s, interval_s, streams } = series;
-    const step = stepOf(series);
+    const step = heatStep(series, options);
     const [first, last] = groupsInView(time_s, span, step);
     // Sample i closes its interval: a group reaches from the end of the sample before it to its own last sample.
     const edges = Array.from({ length: last - first + 2 }, (_, i) => {
       const sample = Math.min(time_s.length, (first + i) * step) - 1;
       return x(sample < 0 ? time_s[0] - interval_s : time_s[sample]);
     });
-    return { layers: pile(streams, { step, first, last }), edges };
+    return { layers: pile(streams, { step, first, last }), edges, pieces: { step, first, last } };
   };
-  const { layers, edges } = draw(data);
+  const { layers, edges, pieces } = draw(data);
   const shadow = data.ghost ? draw(data.ghost) : null;
   const areas = layers.map(({ key, from, to }) =>
     tag('path', {
       class: `heat ${key}${key === data.chosen ? ' chosen' : ''}`,
       d: `${stairs(edges, to, y)}${stairs(edges, from, y, true)}Z`,
     }),
+  );
+  const peaks = pieces.step > 1 ? peaksOf(data, pieces) : [];
+  const level = new Float64Array(edges.length - 1);
+  const pale = peaks.map((to) =>
+    tag('path', { class: 'heat peak', d: `${stairs(edges, to, y)}${stairs(edges, level, y, true)}Z` }),
   );
   const outline = (layer: Layered) =>
     tag('path', { class: 'ghost', d: stairs(shadow?.edges ?? [], layer.to, y) });
@@ -121,7 +151,7 @@ export function heatChart(data: HeatData, options: ChartOptions): string {
     axes(options, place, at),
     inside(
       frame,
-      ...(data.time_s.length > 0 ? areas : []),
+      ...(data.time_s.length > 0 ? [...pale, ...areas] : []),
       ...[...outermost(true), ...outermost(false)].map(outline),
     ),
     tag('path', { class: 'zero', d: `M${frame.left},${px(y(0))}H${frame.width - frame.right}` }),

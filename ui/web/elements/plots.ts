@@ -3,7 +3,7 @@
  * they are: as templates they would be read twice, at every move of a hand.
  */
 import { html, nothing, type TemplateResult } from 'lit';
-import { daysWords, type Units } from '../../words/index.ts';
+import { daysWords, quantityText, type Units } from '../../words/index.ts';
 import type { DaysData, DaysShown } from '../app/days-data.ts';
 import { type PanelKey, panelsOf } from '../app/days-panels.ts';
 import { panelSentence } from '../app/days-sentences.ts';
@@ -11,7 +11,7 @@ import { tickWords } from '../app/page-words.ts';
 import { plainNumber, type ScreenUnit } from '../app/screen-units.ts';
 import { fieldKey, fieldOverlay } from '../charts/field-chart.ts';
 import { type ChartOptions, type Frame, plotHeight, plotWidth, type TimeSpan } from '../charts/frame.ts';
-import { heatChart } from '../charts/heat-chart.ts';
+import { heatChart, heatStep } from '../charts/heat-chart.ts';
 import { fieldGrid, fieldPixels, type Pixels } from '../charts/height-field.ts';
 import { type LinesData, linesChart, showsBands } from '../charts/lines-chart.ts';
 import type { Palette } from '../charts/palette.ts';
@@ -154,7 +154,13 @@ export function drawPlots(data: DaysData, of: PlotsOf): DrawnPlots {
     const keys = data.heat.streams.map(({ key }) =>
       keyOf(swatch(`heat ${key}`), daysWords.streams[key as keyof typeof daysWords.streams]),
     );
-    add('heat', power, chart, () => heatChart({ ...data.heat, chosen: chosen.heat }, chart), keys);
+    const step = heatStep(data.heat, chart);
+    const grouped = quantityText(step * data.heat.interval_s, 'time', of.units);
+    const peaks = step > 1 ? keyOf(swatch('heat peak'), daysWords.heatGroups(grouped)) : nothing;
+    add('heat', power, chart, () => heatChart({ ...data.heat, chosen: chosen.heat }, chart), [
+      ...keys,
+      peaks,
+    ]);
   }
   if (there.includes('ran')) {
     const chart = options(data.rows.length * row_px + 30, length);

@@ -95,6 +95,42 @@ describe('heatChart', () => {
     expect(drawn).not.toContain('ghost');
   });
 
+  it('shows the same peaks, on the same scale, at any width', () => {
+    // A shower of 50 for one sample of five minutes a day, and a pile whose streams peak at different times.
+    const count = 7 * 288;
+    const day = Array.from({ length: count }, (_, i) => i % 288);
+    const series: HeatData = {
+      time_s: day.map((_, i) => (i + 1) * 300),
+      interval_s: 300,
+      streams: [
+        { key: 'engine', side: 'in', values: day.map((i) => (i === 100 ? 30 : 0)) },
+        { key: 'sun', side: 'in', values: day.map((i) => (i === 101 ? 20 : 0)) },
+        { key: 'household', side: 'out', values: day.map((i) => (i === 90 ? 50 : 0)) },
+      ],
+    };
+    const seen = [240, 400, 700, 6000].map((width) => {
+      const chart = heatChart(series, {
+        ...options,
+        frame: { ...frame, width },
+        span: { from_s: 0, to_s: count * 300 },
+      });
+      // Below the line comes last.
+      const below = chart.slice(chart.lastIndexOf('class="heat peak"'));
+      const heights = [...corners('heat peak', below), ...corners('heat household', chart)].map(([, y]) => y);
+      return {
+        lowest: Math.max(...heights),
+        axis: /class="value-axis">(.*?)<\/g>/.exec(chart)?.[1].match(/>(-?\d+) kW/g),
+        pale: chart.includes('heat peak'),
+      };
+    });
+    const [{ lowest, axis }] = seen;
+    expect(seen).toEqual([true, true, true, false].map((pale) => ({ lowest, axis, pale })));
+    // 30 + 0 and 0 + 20 are never 50: what is piled is of one moment.
+    expect(axis).toContain('>20 kW');
+    expect(axis).not.toContain('>40 kW');
+    expect(axis).toContain('>-40 kW');
+  });
+
   it('keeps its scale while it is panned', () => {
     const values = Array.from({ length: 48 }, (_, i) => i);
     const series = {

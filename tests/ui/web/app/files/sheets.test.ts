@@ -77,7 +77,9 @@ describe('the panels of Days as numbers', () => {
 });
 
 describe('where the heat goes as numbers', () => {
-  const balance = heatBalance(shown.result.series, whole);
+  const { series } = shown.result;
+  const fuelled = { ...series, channels: { ...series.channels, fuel_W: series.channels.engine_W } };
+  const balance = heatBalance(fuelled, whole);
 
   it('has both units, the reader’s first, and shares of all there was', () => {
     const { head, rows } = heatSheet(balance, 'US', 0);
