@@ -5,6 +5,7 @@ import { bandsOf, doubtJobs, doubtsOf, type FactKind, type Facts, under } from '
 import { minds } from '../minds.ts';
 import { factsAt, type Question, readQuestion } from '../vary.ts';
 import { ChargeBench, type SteadyCharge } from './charge-bench.ts';
+import { refuseBoiling } from './coil-cautions.ts';
 
 export interface ChargingQuestion extends Question {
   /** Store of one temperature; left out, the mean the scenario starts with. */
@@ -80,12 +81,13 @@ function factsOf({ usual, now, nowRated }: Studied): Facts {
   };
 }
 
-/** @throws RangeError for a scenario that cannot be read or has no engine */
+/** @throws RangeError for a scenario that cannot be read or has no engine, or a store past boiling */
 export function chargingAnswer(question: ChargingQuestion): Answer {
   const { plant, filled, marks } = readQuestion(question);
   const { bottom_C, top_C } = plant.run.start;
   const tank_C = question.tank_C ?? (bottom_C + top_C) / 2;
   const studied = study(plant, tank_C);
+  if (question.tank_C !== undefined) refuseBoiling(tank_C, studied.usual.boiling_C);
   const coil = plant.coils.findIndex(({ name }) => name === plant.engine?.coil);
   const doubts = doubtsOf(filled, under(`coils[${coil}]`, 'engine'), marks);
   const ends = factsAt(

@@ -74,6 +74,17 @@ export function coilCautions(
 /** Water leaves a store of water at its boiling point a little below or above it, as pressure goes [K]. */
 const BOILING_K = 0.5;
 
+/** @throws RangeError for a store that was asked about and is past boiling */
+export function refuseBoiling(tank_C: number, boiling_C: number): void {
+  if (tank_C < boiling_C + BOILING_K) return;
+  throw refusal(
+    'tank',
+    `a store no hotter than boiling water, ${formatBoth(boiling_C, 'temperature')} at this height`,
+    formatBoth(tank_C, 'temperature'),
+    'ask about a cooler store',
+  );
+}
+
 /**
  * Refuses a store or a flow that was asked about and cannot be.
  *
@@ -83,14 +94,16 @@ export function refuseImpossible(
   { tank_C, flow_m3_s }: { tank_C?: number; flow_m3_s?: number },
   { coil, steady, cold_C, boiling_C }: HouseholdCoil,
 ): void {
-  if (tank_C !== undefined && !(tank_C > cold_C && tank_C < boiling_C + BOILING_K)) {
-    const [cold, boiling] = [cold_C, boiling_C].map((value_C) => formatBoth(value_C, 'temperature'));
-    throw refusal(
-      'tank',
-      `a store warmer than the cold water of ${cold}, and no warmer than boiling water, ${boiling}`,
-      formatBoth(tank_C, 'temperature'),
-      'ask about a store that can heat the water',
-    );
+  if (tank_C !== undefined) {
+    refuseBoiling(tank_C, boiling_C);
+    if (!(tank_C > cold_C)) {
+      throw refusal(
+        'tank',
+        `a store warmer than the cold water of ${formatBoth(cold_C, 'temperature')}`,
+        formatBoth(tank_C, 'temperature'),
+        'ask about a store that can heat the water',
+      );
+    }
   }
   const { burst_Pa = Number.POSITIVE_INFINITY } = tubeRating(coil.tube) ?? {};
   const drop_Pa = steady.pressure_drop_kPa * 1000;

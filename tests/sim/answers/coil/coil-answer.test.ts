@@ -221,7 +221,7 @@ describe('a coil by itself', () => {
 
   it.each([
     ['a store colder than the cold water', { tank_C: 5 }, /^tank - expected a store warmer than/],
-    ['a store past boiling', { tank_C: 108 }, /^tank - expected .* no warmer than boiling/],
+    ['a store past boiling', { tank_C: 108 }, /^tank - expected a store no hotter than boiling/],
     ['a flow that tears the tube', { tank_C: 60, flow_m3_s: 1e-3 }, /^flow - expected .* its tube tears/],
   ])('refuses %s', (_, asked, message) => {
     const long = bareScenario({ ...bare, length: '500 ft' });
@@ -301,6 +301,12 @@ describe('chargingAnswer', () => {
   it('blames the coil where the radiator throws heat away into the store asked about', () => {
     const hot = chargingAnswer({ ...question, tank_C: 92 });
     expect([charging.limit, hot.limit]).toEqual(['engine', 'coil']);
+  });
+
+  it('refuses a store past boiling', () => {
+    expect(() => chargingAnswer({ ...question, tank_C: 108 })).toThrow(
+      /^tank - expected a store no hotter than boiling/,
+    );
   });
 
   it('gives the heat instead where the coil never takes it all', () => {
