@@ -1,5 +1,4 @@
 /** The engine: its fuel line, how its heat is shared, its loop and when it runs. */
-import { power } from '../../numerics/alike.ts';
 import type {
   CoilDescription,
   EngineDescription,
@@ -11,14 +10,7 @@ import type { Desk } from '../desk.ts';
 import { engine as field } from '../fields/engine.ts';
 import type { ScenarioValues } from '../fields/index.ts';
 import { flowAt, fuelLine, fuelNamed } from './fuel.ts';
-import {
-  celsius,
-  fluidFrom,
-  noteFreezing,
-  percent,
-  pipeConductanceFrom,
-  surroundingsFrom,
-} from './shared.ts';
+import { fluidFrom, noteFreezing, percent, pipeConductanceFrom, surroundingsFrom } from './shared.ts';
 
 type EngineRead = NonNullable<ScenarioValues['engine']>;
 
@@ -44,8 +36,8 @@ export function engineFrom(
   if (thermostat_full_C <= read.thermostat) {
     desk.problem(
       [...STEPS, 'thermostat_full'],
-      `hotter than it begins to open, ${celsius(read.thermostat)}`,
-      celsius(thermostat_full_C),
+      `hotter than it begins to open, ${desk.temperature(read.thermostat)}`,
+      desk.temperature(thermostat_full_C),
       'a wax thermostat needs some 10 K from closed to open',
     );
   }
@@ -84,7 +76,7 @@ export function engineFrom(
       conductance_W_K: radiatorConductance(desk, read.radiator, radiator.full_C, jacket_W),
     },
     block_loss_W_K: desk.complete(field, STEPS, 'block_loss', read.block_loss, () => ({
-      value: 8 * power(mass_kg / 55, 2 / 3),
+      value: 8 * Math.cbrt(mass_kg / 55) ** 2,
     })),
     standby_loss_W_K: desk.complete(field, STEPS, 'standby_loss', read.standby_loss, () => ({
       ...(read.check_valve ? { value: 0, band: null } : { value: 4 }),
@@ -199,8 +191,8 @@ function radiatorRange(desk: Desk, read: EngineRead['radiator'], thermostat_full
   if (full_C <= starts_C) {
     desk.problem(
       [...steps, 'full'],
-      `hotter than it begins, ${celsius(starts_C)}`,
-      celsius(full_C),
+      `hotter than it begins, ${desk.temperature(starts_C)}`,
+      desk.temperature(full_C),
       'leave a few degrees between',
     );
   }
@@ -236,8 +228,8 @@ function runsOf(
   if (runs.until - runs.below < 1) {
     desk.problem(
       [...STEPS, 'runs', 'until'],
-      `at least 1 K above "below", ${celsius(runs.below)}`,
-      celsius(runs.until),
+      `at least 1 K above "below", ${desk.temperature(runs.below)}`,
+      desk.temperature(runs.until),
       'widen the gap: the engine would start and stop without end',
     );
   }

@@ -1,5 +1,4 @@
 /** The cold supply and the backup heater. */
-import { power } from '../../numerics/alike.ts';
 import type { BackupDescription, ColdWater, SupplyDescription } from '../../parts/description.ts';
 import type { Desk } from '../desk.ts';
 import type { ScenarioValues } from '../fields/index.ts';
@@ -28,7 +27,7 @@ function coldFrom(desk: Desk, cold: ScenarioValues['supply']['cold']): ColdWater
     volume_m3: cold.volume,
     start_C: cold.start,
     // A cube of that volume behind its insulation.
-    conductance_W_K: (6 * power(cold.volume, 2 / 3)) / (cold.insulation + SURFACE_M2K_W),
+    conductance_W_K: (6 * Math.cbrt(cold.volume) ** 2) / (cold.insulation + SURFACE_M2K_W),
     surroundings: surroundingsFrom(cold.stands),
     refill_C: desk.complete({ fields }, ['supply', 'cold'], 'refill', cold.refill, () => ({
       value: cold.start,
