@@ -10,6 +10,8 @@ export interface FormatOptions {
   digits?: number;
   /** ASCII only, as in `ft2` for `ft²`. */
   plain?: boolean;
+  /** A text whose unit tells fuel from water: 50 gal/h of fuel is not 0.833 gpm. */
+  like?: string;
 }
 
 /** Past it a smaller unit or rounding could overflow; NaN is not below it either. */
@@ -20,7 +22,7 @@ export function formatQuantity(
   value_SI: number,
   key: DimensionKey,
   system: UnitSystem,
-  { digits, plain = false }: FormatOptions = {},
+  { digits, plain = false, like }: FormatOptions = {},
 ): string {
   if (!(Math.abs(value_SI) < beyondAll)) return 'unknown';
   const many = digits ?? printUnits[key].digits ?? 3;
@@ -34,7 +36,7 @@ export function formatQuantity(
     case 'longitude':
       return placeText(value_SI, many, 'EW', plain);
     default: {
-      const unit = unitFor(value_SI, key, system);
+      const unit = unitFor(value_SI, key, system, like);
       const inUnit = fromSI(value_SI, unit);
       const number = rounded(inUnit, many, digits === undefined ? printUnits[key].decimals : undefined);
       if (key === 'resistance' && unit.system === 'US' && value_SI >= 0) return `R-${number}`;
@@ -66,13 +68,25 @@ export function formatTape(value_m: number): string {
   return `${value_m < 0 && all > 0 ? '-' : ''}${number} in`;
 }
 
-function unitFor(value_SI: number, key: DimensionKey, system: UnitSystem): Unit {
+function unitFor(value_SI: number, key: DimensionKey, system: UnitSystem, like?: string): Unit {
   const size = Math.abs(value_SI);
-  const [symbol] = printUnits[key][system].find(([, below]) => below === undefined || size < below) ?? [''];
+  const steps = printUnits[key][system];
+  const step = stepLike(key, like) ?? steps.findIndex(([, below]) => below === undefined || size < below);
+  const [symbol] = steps[step] ?? [''];
   const unit = findUnit(symbol, key);
   if (!unit)
     throw new Error(`quantity.format - expected a unit to print ${key} in - got "${symbol}" - report this`);
   return unit;
+}
+
+/** The step whose unit an example is written in, for flows alone: the large and the small are of different things. */
+function stepLike(key: DimensionKey, like: string | undefined): number | null {
+  if (key !== 'flow' || like === undefined) return null;
+  const written = findUnit(like.replace(/^[\d./ -]+/, ''), key)?.symbol;
+  const at = [printUnits[key].US, printUnits[key].SI].map((steps) =>
+    steps.findIndex(([symbol]) => symbol === written),
+  );
+  return Math.max(...at) < 0 ? null : Math.max(...at);
 }
 
 /** Without noughts at its end. `most`: decimals at most. */

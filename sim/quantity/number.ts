@@ -9,6 +9,9 @@ export interface NumberRead {
 /** `complaint` says what is wrong and what to do. */
 export type NumberReading = NumberRead | { complaint: string };
 
+/** What to do where there is none. */
+export const NO_NUMBER = 'write a number and its unit';
+
 const plain = /^(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?/i;
 const fraction = /^(\d+) ?\/ ?(\d+)/;
 const mixed = /^(\d+)[- ](\d+) ?\/ ?(\d+)/;
@@ -53,7 +56,7 @@ function readUnsigned(text: string): NumberReading {
     );
   if (/^(?:nan|inf|∞)/i.test(text)) return { complaint: 'write a number that has an end' };
   return {
-    complaint: /\d/.test(text) ? 'write the number first, then its unit' : 'write a number and its unit',
+    complaint: /\d/.test(text) ? 'write the number first, then its unit' : NO_NUMBER,
   };
 }
 

@@ -4,11 +4,12 @@ import { readChain } from './chain.ts';
 import { readClock } from './clock.ts';
 import { readCompass, readPlace } from './direction.ts';
 import { findUnit, measures, nearestUnit } from './lookup.ts';
-import { readNumber } from './number.ts';
+import { NO_NUMBER, readNumber } from './number.ts';
 import { quoted, type Reading, refuse, unitsOf } from './reading.ts';
 import { tidy } from './tidy.ts';
 import { printedSymbol, toSI, type Unit, withUnit } from './unit.ts';
 import { type DimensionKey, dimensions } from './units.ts';
+import { inDigits } from './word-number.ts';
 
 const longest = 200;
 const absoluteZero_C = -273.15;
@@ -32,7 +33,7 @@ export function parseQuantity(text: string, key: DimensionKey): Reading {
     case 'resistance':
       return readRValue(plain, text) ?? readWithUnits(plain, key, text);
     default:
-      return readWithUnits(plain, key, text);
+      return readWithUnits(inDigits(plain), key, text);
   }
 }
 
@@ -49,12 +50,17 @@ function readWithUnits(text: string, key: DimensionKey, raw: string): Reading {
   const chained = readChain(text, key, raw);
   if (chained) return chained;
   const number = readNumber(text);
-  if ('complaint' in number) return refuse(key, raw, number.complaint);
+  if ('complaint' in number)
+    return refuse(key, raw, number.complaint === NO_NUMBER ? noNumber(key) : number.complaint);
   const { value, rest } = number;
   if (rest === '') return bare(text, value, key, raw);
   const unit = findUnit(rest, key);
   if (!unit) return refuse(key, raw, aboutUnit(rest, key));
   return accept(toSI(value, unit), value, unit, key, raw);
+}
+
+function noNumber(key: DimensionKey): string {
+  return `${NO_NUMBER}, as in "${dimensions[key].example}"`;
 }
 
 function accept(value: number, written: number, unit: Unit, key: DimensionKey, raw: string): Reading {
@@ -86,6 +92,8 @@ function aboutUnit(rest: string, key: DimensionKey): string {
   const example = dimensions[key].example;
   if (key === 'count') return `leave out ${quoted(rest)}`;
   if (/^(?:-|to\b|\.\.)/i.test(rest)) return 'write one number, not a range';
+  if (/^temperature/.test(key) && findUnit(rest, 'angle')?.symbol === 'deg')
+    return 'of which scale? write F or C behind the number';
   const hint = hints.get(rest.toLowerCase());
   if (hint !== undefined) return hint;
   const other = measures(rest);

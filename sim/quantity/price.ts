@@ -56,7 +56,7 @@ export function readPrice(text: string, by: SoldBy): PriceRead | PriceRefused {
   const { before, number, after, unit } = found.groups as Record<string, string | undefined>;
   const read = readNumber(number ?? '');
   if ('complaint' in read || read.rest !== '') return refuse(`write it as in "4.50/${us}"`);
-  if (unit === undefined) return refuse(`say for how much: "${number}/${us}" or "${number}/${si}"?`);
+  if (unit === undefined) return refuse(`say for how much, as in "${number}/${us}" or "${number}/${si}"`);
   const sold = findUnit(unit, by.dimension);
   if (!sold) return refuse(`${quoted(unit)} is not what it is sold by: write it as in "4.50/${us}"`);
   if (before && after) return refuse('write the sign of the currency once');

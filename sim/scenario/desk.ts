@@ -1,4 +1,5 @@
 /** What the builders share: where they report, and how they complete what the file left out. */
+import { formatQuantity } from '../quantity/index.ts';
 import type { Band, Field, Fields, GroupField, Value } from './field.ts';
 import { type FilledDefault, told } from './fill.ts';
 import { type Note, type Problem, pathText } from './problem.ts';
@@ -9,6 +10,9 @@ export interface Made<V> {
   value: V;
   band?: Band | null;
 }
+
+/** Stores and coils are measured in inches up to here. */
+const TAPE_M = 3.048;
 
 export class Desk {
   readonly problems: Problem[] = [];
@@ -55,6 +59,20 @@ export class Desk {
         `scenario.${pathText(steps)} - expected a derived group - got ${group.presence.need} - report this`,
       );
     this.filled.push(told(field, steps, group.presence, this.write(field, value), band));
+  }
+
+  /** In both systems, the file's own first: `40 in (1016 mm)`; what a tape reaches is in inches, not in part of a foot. */
+  length(value_m: number): string {
+    const inches = `${Number((value_m / 0.0254).toPrecision(4))} in`;
+    const us = Math.abs(value_m) < TAPE_M ? inches : formatQuantity(value_m, 'length', 'US');
+    const si = `${Math.round(value_m * 1e4) / 10} mm`;
+    return this.system === 'US' ? `${us} (${si})` : `${si} (${us})`;
+  }
+
+  /** In both systems, the file's own first. */
+  temperature(value_C: number): string {
+    const [us, si] = [`${Math.round(value_C * 1.8 + 32)} F`, `${Math.round(value_C * 10) / 10} C`];
+    return this.system === 'US' ? `${us} (${si})` : `${si} (${us})`;
   }
 
   /** A value as it could stand in the file. */

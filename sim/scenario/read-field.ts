@@ -1,5 +1,5 @@
 /** Reads one text of the file by its field: a quantity, days of the week or a date, and checks its range. */
-import { formatBoth, parseQuantity } from '../quantity/index.ts';
+import { type DimensionKey, dimensions, formatBoth, parseQuantity } from '../quantity/index.ts';
 import { parseDate, parseDays, quote, type Reading } from './calendar.ts';
 import type { DateField, DayOfYear, DaysField, QuantityField } from './field.ts';
 
@@ -31,7 +31,10 @@ export function readText(field: TextualField, text: string): Reading<number | nu
 
 function readQuantity(field: QuantityField, text: string): Reading<number> {
   const read = parseQuantity(text, field.dimension);
-  if (!read.ok) return { ok: false, expected: read.expected, got: read.got, fix: read.fix };
+  if (!read.ok) {
+    const [expected, fix] = [read.expected, read.fix].map((text) => asInField(text, field));
+    return { ok: false, expected, got: read.got, fix };
+  }
   const [low, high] = field.range;
   // A hair of tolerance: an allowed end may be written in another unit than the one it was set in.
   const hair = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
@@ -45,8 +48,18 @@ function readQuantity(field: QuantityField, text: string): Reading<number> {
   };
 }
 
+/** Have examples in their sentences, of every way to write them. */
+const written: ReadonlySet<DimensionKey> = new Set(['clock', 'latitude', 'longitude', 'angle']);
+
+/** A flow of fuel is not asked for as the flow of a tap: each field has an example of its own. */
+function asInField(text: string, { dimension, example }: QuantityField): string {
+  return written.has(dimension)
+    ? text
+    : text.replace(`as in "${dimensions[dimension].example}"`, `as in "${example}"`);
+}
+
 /** `10 F to 212 F (...)`: the range a quantity may have, in both systems. */
 function rangeText(field: QuantityField): string {
-  const [low, high] = field.range.map((value) => formatBoth(value, field.dimension));
+  const [low, high] = field.range.map((value) => formatBoth(value, field.dimension, { like: field.example }));
   return `${low} to ${high}`;
 }

@@ -47,13 +47,14 @@ function filledLines(
 /** A list of alike values, as of twelve months, takes one row. */
 const longestSpelledOut = 3;
 
-/** Path, text as written, value as understood; of the fields that are quantities. */
+/** Path, text as written, value as understood; of the fields that are quantities or prices. */
 function understoodRows(json: unknown, plain: boolean): string[][] {
   const rows: string[][] = [];
   const visit = (value: unknown, path: string, pattern: string): void => {
-    if (typeof value === 'string') {
-      const meaning = inputMeaning(pattern, value, plain);
-      if (meaning !== null) rows.push([`  ${path}`, harmless(value), meaning]);
+    if (typeof value === 'string' || typeof value === 'number') {
+      const text = String(value);
+      const meaning = inputMeaning(pattern, text, plain);
+      if (meaning !== null) rows.push([`  ${path}`, harmless(text), meaning]);
     } else if (Array.isArray(value)) {
       const alike = value.length > longestSpelledOut && value.every((item) => typeof item === 'string');
       const meanings = alike ? value.map((item) => inputMeaning(`${pattern}[]`, item, plain)) : [];

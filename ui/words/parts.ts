@@ -20,6 +20,7 @@ export const cardWords = {
   assumed: 'assumed',
   example: 'example',
   dontKnow: 'Don’t know',
+  orForget: (button: string) => `, or press “${button}” beside it`,
   leaveOut: 'Leave out',
   describe: 'Describe it',
   add: 'Add one',
@@ -132,6 +133,11 @@ export function typedText({ kind }: EntryField, text: string): string {
   return isNumeric(kind) ? withPoint(text) : text;
 }
 
+/** Whether a person says that they do not know, as the button beside the box does. */
+export function saysUnknown(text: string): boolean {
+  return /^(?:i )?(?:don[’'`]?t|do not) know[.!]?$|^(?:unknown|not sure|no idea|\?+)$/i.test(text.trim());
+}
+
 function isNumeric(kind: EntryField['kind']): boolean {
   return kind === 'quantity' || kind === 'number';
 }
@@ -161,7 +167,8 @@ function meaningText(field: EntryField, text: string, units: Units): string | nu
     const [first, second] = units === 'SI' ? (['SI', 'US'] as const) : (['US', 'SI'] as const);
     return `${priceText(means, field.per, first)} (${priceText(means, field.per, second)})`;
   }
-  if (field.kind === 'quantity' && typeof means === 'number') return inBoth(means, field.dimension, units);
+  if (field.kind === 'quantity' && typeof means === 'number')
+    return inBoth(means, field.dimension, units, field.example);
   if (field.kind === 'days' && Array.isArray(means)) {
     return means.length === 7 ? 'every day' : means.map((day) => weekdayNames[day]).join(', ');
   }
@@ -173,10 +180,10 @@ function meaningText(field: EntryField, text: string, units: Units): string | nu
 }
 
 /** A value in the reader's system, the other in brackets: `32 in (813 mm)`. */
-export function inBoth(value_SI: number, dimension: DimensionKey, units: Units): string {
+export function inBoth(value_SI: number, dimension: DimensionKey, units: Units, like?: string): string {
   const own = systemOf(units, dimension);
   const [first, second] = own === 'US' ? (['US', 'SI'] as const) : (['SI', 'US'] as const);
-  const [a, b] = [first, second].map((system) => asRead(value_SI, dimension, system));
+  const [a, b] = [first, second].map((system) => asRead(value_SI, dimension, system, like));
   return a === b ? a : `${a} (${b})`;
 }
 
@@ -184,12 +191,12 @@ const tape_m = 0.0254 / 16;
 const yard_m = 0.9144;
 
 /** A short length that falls on a mark of the tape is read off the tape. */
-function asRead(value_SI: number, dimension: DimensionKey, system: 'US' | 'SI'): string {
+function asRead(value_SI: number, dimension: DimensionKey, system: 'US' | 'SI', like?: string): string {
   const marks = value_SI / tape_m;
   const onMark = Math.abs(marks - Math.round(marks)) < 1e-6 && value_SI > 0 && value_SI < yard_m;
   return dimension === 'length' && system === 'US' && onMark
     ? inchesText(value_SI)
-    : fromSim(formatQuantity(value_SI, dimension, system));
+    : fromSim(formatQuantity(value_SI, dimension, system, like === undefined ? {} : { like }));
 }
 
 /** `3/8 in refrigeration tube = 3/8 in (9.5 mm) outside, 0.311 in (7.9 mm) inside`. */

@@ -7,7 +7,7 @@ import type { Band } from '../field.ts';
 import { coil as coilField } from '../fields/coil.ts';
 import type { ScenarioValues } from '../fields/index.ts';
 import type { SketchedCoil } from '../sketch.ts';
-import { bothLengths, tubeFrom } from './shared.ts';
+import { tubeFrom } from './shared.ts';
 
 type CoilRead = ScenarioValues['coils'][number];
 type Steps = readonly PropertyKey[];
@@ -131,7 +131,7 @@ function coilFrom(
   if (sound && !drawn && own_top_m < top_m - 0.1 * (top_m - bottom_m)) {
     desk.note(
       [...steps, 'to'],
-      `the last turn ends at ${bothLengths(own_top_m)}, well below "to", ${bothLengths(top_m)}`,
+      `the last turn ends at ${desk.length(own_top_m)}, well below "to", ${desk.length(top_m)}`,
     );
   }
   const description: CoilDescription = {
@@ -199,16 +199,16 @@ function fits(desk: Desk, steps: Steps, winding: Winding, store: StoreDescriptio
   if (coil_diameter_m + outside > width) {
     problem(
       'coil_diameter',
-      `at most ${bothLengths(width - outside)}, the store’s inside width less the tube`,
-      bothLengths(coil_diameter_m),
+      `at most ${desk.length(width - outside)}, the store’s inside width less the tube`,
+      desk.length(coil_diameter_m),
       'wind it smaller',
     );
   }
   if (coil_diameter_m < TIGHTEST * outside) {
     problem(
       'coil_diameter',
-      `at least ${bothLengths(TIGHTEST * outside)}, six tube diameters`,
-      bothLengths(coil_diameter_m),
+      `at least ${desk.length(TIGHTEST * outside)}, six tube diameters`,
+      desk.length(coil_diameter_m),
       'wind it wider: tighter turns kink',
     );
   }
@@ -216,13 +216,13 @@ function fits(desk: Desk, steps: Steps, winding: Winding, store: StoreDescriptio
   if (pitch_m < outside * (1 - 5e-4)) {
     problem(
       'pitch',
-      `at least the tube’s own ${bothLengths(outside)}`,
-      bothLengths(pitch_m),
+      `at least the tube’s own ${desk.length(outside)}`,
+      desk.length(pitch_m),
       'turns cannot lie closer than touching',
     );
   }
   if (top_m <= bottom_m) {
-    problem('to', `above "from", ${bothLengths(bottom_m)}`, bothLengths(top_m), 'swap the two heights');
+    problem('to', `above "from", ${desk.length(bottom_m)}`, desk.length(top_m), 'swap the two heights');
     return false;
   }
   if (top_m > store.water_depth_m + 1e-9) {
@@ -232,16 +232,16 @@ function fits(desk: Desk, steps: Steps, winding: Winding, store: StoreDescriptio
         : 'lower "to", or fill the store higher';
     problem(
       'to',
-      `under the water, ${bothLengths(store.water_depth_m)} deep`,
-      `${bothLengths(top_m)}${read.to === null ? ', where the last turn ends' : ''}`,
+      `under the water, ${desk.length(store.water_depth_m)} deep`,
+      `${desk.length(top_m)}${read.to === null ? ', where the last turn ends' : ''}`,
       fix,
     );
   } else if (read.to !== null && turns * pitch_m + outside > (top_m - bottom_m) * 1.005) {
     const fit = Math.max(0, Math.floor((top_m - bottom_m - outside) / pitch_m + 1e-6)) * read.side_by_side;
     problem(
       'to',
-      `room for ${round(turns * read.side_by_side)} turns at ${bothLengths(pitch_m)}: ${bothLengths(turns * pitch_m + outside)}`,
-      `${bothLengths(top_m - bottom_m)} between "from" and "to", room for ${fit} turns`,
+      `room for ${round(turns * read.side_by_side)} turns at ${desk.length(pitch_m)}: ${desk.length(turns * pitch_m + outside)}`,
+      `${desk.length(top_m - bottom_m)} between "from" and "to", room for ${fit} turns`,
       'wind it wider or closer, side by side, or use less tube',
     );
   }

@@ -11,7 +11,7 @@ import type { Desk } from '../desk.ts';
 import type { Band } from '../field.ts';
 import { collector as field } from '../fields/collector.ts';
 import type { ScenarioValues } from '../fields/index.ts';
-import { celsius, fluidFrom, noteFreezing, pipeConductanceFrom } from './shared.ts';
+import { fluidFrom, noteFreezing, pipeConductanceFrom } from './shared.ts';
 
 type CollectorRead = NonNullable<ScenarioValues['collector']>;
 type Kind = CollectorRead['kind'];
@@ -235,5 +235,5 @@ export function noteCollectorFreezing(desk: Desk, collector: CollectorDescriptio
       'the coldest hour of this weather',
     );
   if (collector.high_limit_C > 95)
-    desk.note([...STEPS, 'high_limit'], `${celsius(collector.high_limit_C)} is close to boiling`);
+    desk.note([...STEPS, 'high_limit'], `${desk.temperature(collector.high_limit_C)} is close to boiling`);
 }

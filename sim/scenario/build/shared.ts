@@ -5,7 +5,6 @@ import { massShareFromVolumeShare } from '../../physics/glycol.ts';
 import { pipeConductance } from '../../physics/insulation.ts';
 import { MATERIALS } from '../../physics/materials.ts';
 import { findTube, ownTube, type TubeStandard, tubeSizes } from '../../physics/tubes.ts';
-import { formatQuantity } from '../../quantity/index.ts';
 import { quote } from '../calendar.ts';
 import type { Desk } from '../desk.ts';
 import type { Value } from '../field.ts';
@@ -70,28 +69,27 @@ export function noteFreezing(
 ): void {
   const freezes_C = fluidFreezingPoint(liquid);
   if (freezes_C <= coldest_C) return;
-  desk.note(steps, `${what} begins to freeze at ${celsius(freezes_C)}; ${where} is at ${celsius(coldest_C)}`);
+  desk.note(
+    steps,
+    `${what} begins to freeze at ${desk.temperature(freezes_C)}; ${where} is at ${desk.temperature(coldest_C)}`,
+  );
 }
 
 export function percent(share: number): string {
   return `${Math.round(share * 1000) / 10} %`;
 }
 
-export function celsius(t_C: number): string {
-  return `${Math.round(t_C * 10) / 10} C (${Math.round(t_C * 1.8 + 32)} F)`;
-}
-
 /** The tube, or null where its standard has no such size or its own diameters leave no wall. */
 export function tubeFrom(desk: Desk, steps: Steps, read: Value<ReturnType<typeof tube>>): Tube | null {
   if (read.kind === 'own') {
     if (read.inside < read.outside) {
-      const label = `own ${read.material} tube, ${bothLengths(read.outside)} outside, ${bothLengths(read.inside)} inside`;
+      const label = `own ${read.material} tube, ${desk.length(read.outside)} outside, ${desk.length(read.inside)} inside`;
       return ownTube(label, read.material, read.outside, read.inside);
     }
     desk.problem(
       [...steps, 'inside'],
-      `less than the outside, ${bothLengths(read.outside)}`,
-      bothLengths(read.inside),
+      `less than the outside, ${desk.length(read.outside)}`,
+      desk.length(read.inside),
       'measure both across a clean cut',
     );
     return null;
@@ -107,11 +105,6 @@ export function tubeFrom(desk: Desk, steps: Steps, read: Value<ReturnType<typeof
     near ? `did you mean "${near}"?` : 'choose a size of the list, or give kind "own" with both diameters',
   );
   return null;
-}
-
-/** In both systems: which one the file's author thinks in, a message about a length cannot know. */
-export function bothLengths(length_m: number): string {
-  return `${Math.round(length_m * 1e4) / 10} mm (${formatQuantity(length_m, 'length', 'US')})`;
 }
 
 /** Convection and radiation from a pipe's surface to a room [W/(m2 K)]: common practice. */

@@ -4,7 +4,7 @@ import { MATERIALS } from '../../physics/materials.ts';
 import type { Desk } from '../desk.ts';
 import type { ScenarioValues } from '../fields/index.ts';
 import { store as field } from '../fields/store.ts';
-import { bothLengths, surroundingsFrom } from './shared.ts';
+import { surroundingsFrom } from './shared.ts';
 
 type StoreRead = ScenarioValues['store'];
 type SheetRead = NonNullable<StoreRead['insulation']['sides']>[number];
@@ -29,14 +29,14 @@ export function storeFrom(desk: Desk, read: StoreRead): StoreDescription | null 
   if (water_depth_m > height + 1e-9) {
     desk.problem(
       [...STEPS, 'water_depth'],
-      `at most the inside height, ${bothLengths(height)}`,
-      bothLengths(water_depth_m),
-      'leave some room: water swells 3.6 % from 10 to 90 C',
+      `at most the inside height, ${desk.length(height)}`,
+      desk.length(water_depth_m),
+      `leave some room: water swells 3.6 % from ${desk.temperature(10)} to ${desk.temperature(90)}`,
     );
   } else if (water_depth_m > 0.97 * height) {
     desk.note(
       [...STEPS, 'water_depth'],
-      `filled to ${Math.round((100 * water_depth_m) / height)} %: water swells 3.6 % from 10 to 90 C and will run over`,
+      `filled to ${Math.round((100 * water_depth_m) / height)} %: water swells 3.6 % from ${desk.temperature(10)} to ${desk.temperature(90)} and will run over`,
     );
   }
   if (read.lid === 'open' && read.vapour_escape !== null && read.vapour_escape < 1) {

@@ -15,6 +15,12 @@ export const accepted: Record<string, [text: string, SI: number][]> = {
     ['1-½"', 0.0381],
     ['½ in', 0.0127],
     ['½ inch', 0.0127],
+    ['half an inch', 0.0127],
+    ['a quarter inch', 0.00635],
+    ['three quarters of an inch', 0.01905],
+    ['one and a half inches', 0.0381],
+    ['An inch', 0.0254],
+    ['half a mile', 804.672],
     ['⅝ in.', 0.015875],
     ['7⁄8 in', 0.022225], // fraction slash
     ['-1 1/2 in', -0.0381],
@@ -147,6 +153,9 @@ export const accepted: Record<string, [text: string, SI: number][]> = {
     ['3.6 m³/h', 1e-3],
     ['86.4 L/day', 1e-6],
     ['60 cfm', 0.028316846592],
+    ['half a gallon an hour', 5.25751637e-7], // 0.5 x 3.785411784e-3 / 3600
+    ['two gallons a minute', 1.261803928e-4],
+    ['2.5 gallons an hour', 2.62875818e-6],
   ],
   mass_flow: [
     ['360 lb/h', 0.045359237],

@@ -22,8 +22,8 @@ describe('a price', () => {
   });
 
   it.each([
-    ['4.50', 'say for how much: "4.50/gal" or "4.50/L"?'],
-    ['$4.50', 'say for how much: "4.50/gal" or "4.50/L"?'],
+    ['4.50', 'say for how much, as in "4.50/gal" or "4.50/L"'],
+    ['$4.50', 'say for how much, as in "4.50/gal" or "4.50/L"'],
     ['4.50/lb', '"lb" is not what it is sold by: write it as in "4.50/gal"'],
     ['4,50/gal', 'write it without a comma, as in "4.50/gal"'],
     ['-3/gal', 'write it as in "4.50/gal"'],

@@ -8,7 +8,7 @@ const messages: Record<string, [path: string, words: string][]> = {
   bright: [['weather.sun[5]', 'of what arrives above the air']],
   'coil-fit': [
     ['coils[0].to', 'room for 9 turns'],
-    ['coils[1].coil_diameter', 'at most 892.2 mm'],
+    ['coils[1].coil_diameter', 'at most 35.13 in (892.2 mm)'],
     ['coils[2].to', 'where the last turn ends'],
     ['coils[3].to', 'swap the two heights'],
     ['coils[4].pitch', 'cannot lie closer than touching'],
@@ -74,7 +74,7 @@ const messages: Record<string, [path: string, words: string][]> = {
     ['engine.runs.until', 'at least 1 K above "below"'],
     ['engine.runs.probe', 'under the water, 0.81 m deep - got 0.89 m'],
     ['engine.runs.allowed[0].to', 'a later time than "from"'],
-    ['engine.thermostat_full', 'hotter than it begins to open, 82.2 C (180 F)'],
+    ['engine.thermostat_full', 'hotter than it begins to open, 180 F (82.2 C)'],
     ['engine.exhaust_share', 'set "exhaust_exchanger" to true'],
   ],
   huge: [
@@ -116,7 +116,7 @@ const messages: Record<string, [path: string, words: string][]> = {
   ],
   prices: [
     ['prices.currency', '1 to 6 characters - got "dollars" - shorten it'],
-    ['prices.copper_per_kg', 'got "$20" - say for how much: "20/lb" or "20/kg"?'],
+    ['prices.copper_per_kg', 'got "$20" - say for how much, as in "20/lb" or "20/kg"'],
     ['prices.diesel_per_gallon', 'unknown name "diesel_per_gallon"'],
     ['prices.mixing_valve_each', 'from 0 to 1000000 - got the number -90'],
     ['prices.foam_per_m2_25mm', 'got "10,50" - write it without a comma, as in "4.50/ft2"'],
@@ -154,7 +154,7 @@ const messages: Record<string, [path: string, words: string][]> = {
   ],
   tube: [
     ['coils[0].tube.size', '3/4 in, 1 in'],
-    ['coils[1].tube.inside', 'less than the outside, 12.7 mm (0.5 in) - got 15.9 mm (0.625 in)'],
+    ['coils[1].tube.inside', 'less than the outside, 0.5 in (12.7 mm) - got 0.625 in (15.9 mm)'],
     ['coils[2].join', '"series" or "parallel"'],
   ],
   twice: [['line 18, column 5', '"water_depth" stands here twice: keep one']],
@@ -176,7 +176,7 @@ const messages: Record<string, [path: string, words: string][]> = {
     ['store.stands.humidity', 'got "half"'],
   ],
   water: [
-    ['store.water_depth', 'at most the inside height, 1200 mm (3.94 ft) - got 1300 mm (4.27 ft)'],
+    ['store.water_depth', 'at most the inside height, 1200 mm (47.24 in) - got 1300 mm (51.18 in)'],
     ['store.vapour_escape', 'say that the lid is ajar'],
     ['engine.coolant.share', 'no glycol in water'],
   ],

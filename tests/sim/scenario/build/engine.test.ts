@@ -102,7 +102,7 @@ describe('the engine', () => {
     expect(made({ coolant: water, stands }).notes).toEqual([
       {
         path: 'engine.coolant',
-        text: 'the coolant begins to freeze at 0 C (32 F); the coldest air around the engine is at -1 C (30 F)',
+        text: 'the coolant begins to freeze at 32 F (0 C); the coldest air around the engine is at 30 F (-1 C)',
       },
     ]);
     expect(made({ coolant: water, stands: { ...stands, temperature: '5 C' } }).notes).toEqual([]);

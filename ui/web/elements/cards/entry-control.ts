@@ -3,7 +3,14 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { ifDefined } from 'lit/directives/if-defined.js';
 import { live } from 'lit/directives/live.js';
 import type { OutlineEntry, OutlineNode } from '../../../../sim/index.ts';
-import { cardWords, fileText, fromSim, sentenceCase, troubleLine } from '../../../words/index.ts';
+import {
+  cardWords,
+  fileText,
+  fromSim,
+  saysUnknown,
+  sentenceCase,
+  troubleLine,
+} from '../../../words/index.ts';
 import { cautionsAt } from './cautions-at.ts';
 import { doubtControl } from './doubt-control.ts';
 import { canDoubt } from './doubt-spec.ts';
@@ -74,14 +81,25 @@ function mark({ mark }: EntryView): TemplateResult | typeof nothing {
 
 function box(entry: OutlineEntry, label: string, view: EntryView, hands: Hands): TemplateResult {
   const { id, text, trouble } = view;
+  const { draft } = hands.around;
   const { field } = entry;
   const examples = field.kind === 'text' ? field.examples : undefined;
+  const enter = (input: HTMLInputElement) => {
+    if (field.kind === 'text' || !saysUnknown(input.value) || (entry.given && !view.forget)) {
+      hands.enter(entry, label, input.value);
+      return;
+    }
+    // What will stand in may be what stood here, of which the page would not write it anew.
+    input.value = view.own;
+    if (view.forget) hands.forget(entry, label, view.forget.value);
+    else hands.restore(entry);
+  };
   const onKey = (event: KeyboardEvent) => {
     const input = event.currentTarget as HTMLInputElement;
     if (event.key === 'Enter') {
       // The browser would report a change as well.
       event.preventDefault();
-      hands.enter(entry, label, input.value);
+      enter(input);
     } else if (event.key === 'Escape') {
       event.stopPropagation();
       // The box may hold what was never entered, of which the page knows nothing.
@@ -90,9 +108,9 @@ function box(entry: OutlineEntry, label: string, view: EntryView, hands: Hands):
     }
   };
   const onChange = (event: Event) => {
-    const { value } = event.currentTarget as HTMLInputElement;
+    const input = event.currentTarget as HTMLInputElement;
     // Left as it was found, an assumption stays one.
-    if (value !== text) hands.enter(entry, label, value);
+    if (input.value !== text) enter(input);
   };
   return html`<input
       id=${id}
@@ -105,7 +123,7 @@ function box(entry: OutlineEntry, label: string, view: EntryView, hands: Hands):
       list=${ifDefined(examples ? `${id}-examples` : undefined)}
       aria-describedby=${ifDefined(described(view))}
       aria-invalid=${trouble ? 'true' : 'false'}
-      .value=${text}
+      .value=${live(draft?.path === entry.path ? draft.text : text)}
       @input=${(event: Event) => hands.draft(entry, (event.currentTarget as HTMLInputElement).value)}
       @keydown=${onKey}
       @change=${onChange}

@@ -20,6 +20,7 @@ import {
   priceText,
   quantityText,
   readTyped,
+  shelfWords,
   sourceText,
   type Trouble,
   tubeText,
@@ -79,7 +80,7 @@ export function entryView(
     own,
     mark: isExample ? 'example' : entry.given ? null : entry.assumed ? 'assumed' : null,
     understood: tubeUnderstood(entry, siblings, shown, units) ?? understoodText(field, shown, units),
-    lines: unread === undefined ? linesOf(entry, isExample, around) : [],
+    lines: unread === undefined ? linesOf(entry, isExample, around) : [shelfWords.unreadEntry],
     trouble,
     meant: unread === undefined ? [] : meantBy(entry, unread),
     forget: forgetting(entry),
@@ -101,7 +102,22 @@ function troubleAt(entry: OutlineEntry, label: string, around: Surroundings): Tr
   const unread = around.typed[entry.path];
   if (unread === undefined) return problemAt(entry.path, label, around);
   const read = readTyped(entry.field, unread);
-  return read.ok ? null : { where: label, expected: read.expected, got: read.got, fix: read.fix };
+  return read.ok ? null : refusedTyping(entry, label, read);
+}
+
+/** What is wrong with a typed text, and the button that answers it as well. */
+export function refusedTyping(
+  entry: OutlineEntry,
+  label: string,
+  { expected, got, fix }: Omit<Trouble, 'where'>,
+): Trouble {
+  const button = forgetting(entry)?.label;
+  return {
+    where: label,
+    expected,
+    got,
+    fix: button === undefined ? fix : `${fromSim(fix)}${cardWords.orForget(button)}`,
+  };
 }
 
 /** As it stands in the file; what is assumed, and a price that is a mere number, in the reader's units. */

@@ -42,7 +42,7 @@ import { cautionsIn, type PlacedCaution } from './card-cautions.ts';
 import { type CardPlan, nodesIn, planOf } from './card-plan.ts';
 import { cautionsAt } from './cautions-at.ts';
 import { type DoubtEnd, doubtAt, doubtEdit, endEdit, type Sureness } from './doubt-spec.ts';
-import { idOf, isUnder, strayTroubles } from './entry-view.ts';
+import { idOf, isUnder, refusedTyping, strayTroubles } from './entry-view.ts';
 import type { Hands } from './hands.ts';
 import { absence, foldedNodes, isWrong, placedNodes } from './node-view.ts';
 import { type RangeBox, readRange, usualRange } from './range-spec.ts';
@@ -170,8 +170,7 @@ export class TankfulCard extends LightElement {
     const read = readTyped(field, text);
     if (!read.ok) {
       tell(this, 'typed', { path, text });
-      const { expected, got, fix } = read;
-      this.said = troubleLine({ where: label, expected, got, fix });
+      this.said = troubleLine(refusedTyping(entry, label, read));
       return;
     }
     const { value } = read.value;

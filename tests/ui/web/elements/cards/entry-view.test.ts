@@ -7,6 +7,7 @@ import {
   type Surroundings,
   strayTroubles,
 } from '../../../../../ui/web/elements/cards/entry-view.ts';
+import { saysUnknown } from '../../../../../ui/words/index.ts';
 import { bare, calm, demo, entryOf } from './demo.ts';
 
 function view(path: string, around: Partial<Surroundings> = {}, scenario: Scenario = demo): EntryView {
@@ -173,7 +174,45 @@ describe('a price', () => {
 
   it('that is typed as a mere number is asked about, not taken for a litre’s', () => {
     const { trouble, meant } = view(path, { typed: { [path]: '4.50' } }, priced(1.2));
-    expect(trouble).toMatchObject({ got: '"4.50"', fix: 'say for how much: "4.50/gal" or "4.50/L"?' });
+    expect(trouble).toMatchObject({
+      got: '"4.50"',
+      fix: 'say for how much, as in "4.50/gal" or "4.50/L", or press “Don’t know” beside it',
+    });
     expect(meant).toEqual(['4.50/gal', '4.50/L']);
+  });
+});
+
+describe('what a builder types who does not know, or says it in words', () => {
+  it('is told of the button beside it, where there is one', () => {
+    expect(typed('store.water_depth', 'knee-high').trouble?.fix).toMatch(
+      /, or press “Don’t know” beside it$/,
+    );
+    expect(typed('taps.draws[0].volume', 'a bathful').trouble?.fix).toMatch(
+      /, or press “Leave out” beside it$/,
+    );
+    const assumed = view('store.water_depth', { typed: { 'store.water_depth': 'knee-high' } }, bare);
+    expect(assumed.trouble?.fix).not.toMatch(/press/);
+  });
+
+  it('is told with an example of the field’s own', () => {
+    const path = 'engine.fuel_use[0].fuel';
+    expect(typed(path, '0.4 gal').trouble).toMatchObject({
+      expected: expect.stringMatching(/as in "0\.4 gal\/h"$/),
+      fix: expect.stringMatching(/^"gal" measures a volume; write it as in "0\.4 gal\/h"/),
+    });
+    const draft = (text: string) => view(path, { draft: { path, text } }).understood;
+    expect(draft('50 gal/h')).toBe('50 gal/h (189 L/h)');
+    expect(draft('half a gallon an hour')).toBe('0.5 gal/h (1.89 L/h)');
+  });
+
+  it.each(['don’t know', "don't know", 'I dont know', 'unknown', '?', 'Not sure'])(
+    'says so by %s',
+    (text) => {
+      expect(saysUnknown(text)).toBe(true);
+    },
+  );
+
+  it.each(['32 in', 'know', '', 'no'])('does not say so by %j', (text) => {
+    expect(saysUnknown(text)).toBe(false);
   });
 });
