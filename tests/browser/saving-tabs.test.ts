@@ -48,6 +48,31 @@ describe('the second tab on a design', () => {
     expect(wrong(first.errors)).toEqual([]);
   });
 
+  it('says at the box that an entry was not taken, and shows what the design has', async () => {
+    const first = await visitShelf();
+    await setDays(first.page, 9);
+    await isSaved(first.page);
+    const second = await secondTab(first);
+    await reading(second).waitFor();
+    await second.locator('tankful-parts-list').scrollIntoViewIfNeeded();
+    await second.locator('.part[data-path=store] .part-open').click();
+    const depth = second.getByRole('textbox', { name: 'Depth of water' });
+    await depth.fill('30 in');
+    await depth.press('Enter');
+    const trouble = second.locator('#card-store-water_depth-trouble');
+    await trouble.waitFor();
+    expect(await trouble.innerText()).toMatch(
+      /^Depth of water - expected .*no other tab.* - got "30 in" - work on a copy/,
+    );
+    expect(await depth.inputValue()).toBe('32 in');
+    expect(await second.innerText('.card > [role=status]')).toBe(await trouble.innerText());
+    await second.getByRole('button', { name: 'Work on a copy' }).first().click();
+    await trouble.waitFor({ state: 'detached' });
+    await second.waitForFunction(
+      () => document.querySelector<HTMLInputElement>('#card-store-water_depth')?.value === '30 in',
+    );
+  });
+
   it('works on a copy when asked, with what was refused', async () => {
     const first = await visitShelf();
     await setDays(first.page, 9);

@@ -23,6 +23,12 @@ export const shelfWords = {
   workOnCopy: 'Work on a copy',
   refused: (gesture: string) =>
     `Not changed here: ${gesture}. Another tab has this design open. Work on a copy, and it is done there.`,
+  /** Beside what was entered. */
+  refusedEntry: {
+    expected: 'a design that no other tab has open',
+    fix: 'work on a copy, offered at the top of the page, and it is done there',
+  },
+  unreadEntry: 'Until it can be read it is not part of the design, and is not kept.',
   overtaken: (name: string) =>
     `Another tab has changed this design meanwhile. You go on with a copy, ${name}: nothing is lost.`,
   takenOver: 'The other tab has closed this design: it can be changed here now, as it was left there.',

@@ -198,7 +198,7 @@ export class TankfulPage extends LightElement {
   }
 
   private parts(state: PageState, seen: Shown | null): TemplateResult {
-    const { design, units, problems, part, typed } = state;
+    const { design, units, problems, part, typed, readOnly } = state;
     if (part !== null) void load('tankful-card');
     return html`<tankful-parts-list
         .scenario=${design.scenario}
@@ -219,6 +219,7 @@ export class TankfulPage extends LightElement {
             .typed=${typed}
             .cautions=${seen?.result.cautions ?? []}
             .units=${units}
+            .readOnly=${readOnly}
           ></tankful-card>`
       }`;
   }

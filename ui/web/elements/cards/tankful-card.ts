@@ -31,6 +31,7 @@ import {
   cardWords,
   fileText,
   readTyped,
+  shelfWords,
   troubleLine,
   type Units,
   understoodText,
@@ -61,6 +62,8 @@ export class TankfulCard extends LightElement {
   /** Of the last run. */
   @property({ attribute: false }) cautions: readonly Caution[] = [];
   @property({ attribute: false }) units: Units = 'US';
+  /** Another tab has the design open. */
+  @property({ attribute: false }) readOnly = false;
 
   @state() private draft: { path: string; text: string } | null = null;
   @state() private examples: ReadonlySet<string> = new Set();
@@ -69,6 +72,8 @@ export class TankfulCard extends LightElement {
   @state() private rangeTrouble: Hands['rangeTrouble'] = null;
   @state() private doubtTrouble: Hands['doubtTrouble'] = null;
   @state() private said = '';
+  /** What was entered last and not taken. */
+  @state() private refused: readonly Problem[] = [];
 
   private called = '';
   /** What a thing had under a word that it no longer goes by. */
@@ -86,6 +91,10 @@ export class TankfulCard extends LightElement {
       ${keyed(this.path, this.content(plan, hands, inMore))}
       <p class="unseen" role="status">${this.said}</p>
     </section>`;
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('readOnly')) this.refused = [];
   }
 
   protected override updated(_changed: PropertyValues): void {
@@ -128,7 +137,8 @@ export class TankfulCard extends LightElement {
   }
 
   private hands({ root, asked }: CardPlan): Hands {
-    const { units, rangeTrouble, doubtTrouble, problems, notes, typed, draft, examples } = this;
+    const { units, rangeTrouble, doubtTrouble, notes, typed, draft, examples } = this;
+    const problems = [...this.refused, ...this.problems];
     return {
       around: { problems, notes, typed, units, draft, examples, sourced: null },
       units,
@@ -166,6 +176,7 @@ export class TankfulCard extends LightElement {
 
   private readonly enter = (entry: OutlineEntry, label: string, text: string): void => {
     this.draft = null;
+    this.refused = [];
     const { path, field } = entry;
     const read = readTyped(field, text);
     if (!read.ok) {
@@ -179,7 +190,8 @@ export class TankfulCard extends LightElement {
     this.examples = this.examplesBut(path);
     // Entered as it stands, an assumption becomes the owner's own word; a given value does not change.
     if (!entry.given || value !== entry.value) {
-      this.commit(entering(this.scenario, path, value, this.filled), label);
+      this.commit(entering(this.scenario, path, value, this.filled), label, path, text);
+      if (this.refused.length > 0) return;
     }
     this.said = cardWords.understood(
       label,
@@ -257,9 +269,17 @@ export class TankfulCard extends LightElement {
     return new Set(left.filter((each) => isUnder(each, this.examples)));
   }
 
-  private commit({ edits, examples }: Changes, label: string): void {
+  private commit(
+    { edits, examples }: Changes,
+    label: string,
+    path = edits[0]?.path ?? '',
+    got = label,
+  ): void {
     if (examples.length > 0) this.examples = new Set([...this.examples, ...examples]);
     tell(this, 'commit-edits', { edits, gesture: cardWords.understood(this.called, label) });
+    const { expected, fix } = shelfWords.refusedEntry;
+    this.refused = this.readOnly ? [{ path, expected, got: `"${got}"`, fix }] : [];
+    if (this.readOnly) this.said = troubleLine({ where: label, expected, got: `"${got}"`, fix });
   }
 
   private readonly close = (): void => tell(this, 'open-part', { path: null });
