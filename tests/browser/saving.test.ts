@@ -39,6 +39,19 @@ function design(page: Page): Promise<{ run: { days: number }; store: { water_dep
   });
 }
 
+describe('the note of an example', () => {
+  it('is not shown of a design that was made from it', async () => {
+    const { page } = await visitShelf();
+    await page.locator('.run-line .about', { hasText: '40 evacuated tubes' }).waitFor();
+    await setDays(page, 9);
+    await isSaved(page);
+    expect(await page.locator('.run-line .about').count()).toBe(0);
+    await again(page);
+    await showsDays(page, 9);
+    expect(await page.locator('.run-line .about').count()).toBe(0);
+  });
+});
+
 describe('a gesture', () => {
   it('is on the disk soon after (aim: 200 ms), in one writing with what can be undone', async () => {
     const { page, errors } = await visitShelf();

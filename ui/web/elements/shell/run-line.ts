@@ -9,7 +9,9 @@ export function runLine(state: PageState, page: Page): TemplateResult {
   const { estimate, progress, pinned, shown, design } = state;
   // Until the first quick look at what a hand moves there is nothing to say, unless it cannot be run.
   const stale = isStale(state) && (state.preview === null || state.problems.length > 0);
-  const note = page.catalogue.find(({ id }) => id === design.id)?.note;
+  // An example's note is its own: a design made from it may be anything.
+  const isExample = (state.kept?.id ?? null) === null;
+  const note = isExample && page.catalogue.find(({ id }) => id === design.id)?.note;
   return html`<div class="run-line ${stale ? 'stale' : ''}">
     <div class="run-words">
       ${
