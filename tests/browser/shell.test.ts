@@ -51,6 +51,47 @@ describe('the first screen', () => {
   });
 });
 
+describe('on a narrow screen', () => {
+  it('a table that goes on beyond the edge has a shadow there, which its end covers', async () => {
+    const { page } = await open({ width: 320 });
+    await page.locator('.answer-lines details > summary').first().click();
+    const table = page.locator('.answer-lines .scrolls').first();
+    await table.waitFor();
+    expect(await table.evaluate((box) => box.scrollWidth - box.clientWidth)).toBeGreaterThan(20);
+    const edge = async () => {
+      const box = await table.boundingBox();
+      if (!box) throw new Error('no table');
+      // Below the head, where there is nothing but ground and numbers.
+      const clip = { x: box.x + box.width - 3, y: box.y + box.height - 4, width: 3, height: 3 };
+      return (await page.screenshot({ clip })).toString('base64');
+    };
+    await table.scrollIntoViewIfNeeded();
+    const goesOn = await edge();
+    await table.evaluate((box) => box.scrollTo({ left: box.scrollWidth }));
+    expect(await edge()).not.toBe(goesOn);
+  });
+
+  it('the readout and the date stay within their places', async () => {
+    const { page } = await open({ width: 320 });
+    const outside = await page.locator('.readout').evaluate((readout) => {
+      const { left, right } = readout.getBoundingClientRect();
+      const range = document.createRange();
+      return [...readout.querySelectorAll('dt, dd')].filter((cell) => {
+        range.selectNodeContents(cell);
+        const words = range.getBoundingClientRect();
+        return words.left < left - 0.5 || words.right > right + 0.5;
+      }).length;
+    });
+    expect(outside).toBe(0);
+    // A date, its border and its button: 9 letters and a half, as measured in Chromium.
+    const date = await page.locator('input[name=from]').evaluate((input) => ({
+      width: input.getBoundingClientRect().width,
+      letter: Number.parseFloat(getComputedStyle(input).fontSize),
+    }));
+    expect(date.width / date.letter).toBeGreaterThan(9.5);
+  });
+});
+
 describe('the row of links', () => {
   it('stays in sight, leads to each room and says which one is in sight', async () => {
     const { page } = await open();
