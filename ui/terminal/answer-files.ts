@@ -1,6 +1,6 @@
 /** An answer for other programs: JSON in SI, and its main table as CSV with units in the head. */
 import type { Answer, Column, Table } from '../../sim/index.ts';
-import { inColumn, type Say } from '../words/index.ts';
+import { csvCell, inColumn, type Say } from '../words/index.ts';
 
 /** The answer with the scenario's name; `more` stands beside them. */
 export function answerJson(name: string, answer: Answer, more: Record<string, unknown> = {}): string {
@@ -30,14 +30,9 @@ const SI_AT_END = /_(C|K|W_K|W|J|m3_s|m3|m2|m|Pa|kg|m_s|s)$/;
 /** What has no column unit of its own stays in SI. */
 const SI_UNITS: Partial<Record<Column['dimension'], string>> = { conductance: 'W/K', clock: 's' };
 
-function cellOf(cell: number | string | null, { dimension }: Column, say: Say): string {
-  if (cell === null) return '';
-  if (typeof cell === 'string') return cell;
-  if (dimension === 'text' || dimension === 'money' || dimension === 'number' || dimension === 'month')
-    return String(Number(cell.toPrecision(6)));
-  return String(Number(inColumn(cell, dimension, say.units).toPrecision(6)));
-}
-
-export function csvCell(text: string): string {
-  return /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+function cellOf(cell: number | string | null, { dimension }: Column, say: Say): number | string | null {
+  if (typeof cell !== 'number') return cell;
+  const asIs =
+    dimension === 'text' || dimension === 'money' || dimension === 'number' || dimension === 'month';
+  return asIs ? cell : inColumn(cell, dimension, say.units);
 }

@@ -1,12 +1,7 @@
 /** A run's series as CSV: one row a sample, the unit of each column in its head. */
 import type { Series } from '../../sim/index.ts';
-import type { UnitSystem } from '../words/index.ts';
+import { csvCell, type UnitSystem } from '../words/index.ts';
 import { columnUnit, unitOfKey } from './units.ts';
-
-/** Single-precision samples carry about seven digits; empty where there is no number. */
-function cell(value: number): string {
-  return Number.isFinite(value) ? String(Number(value.toPrecision(6))) : '';
-}
 
 /** `time (h)` counts from the run's first midnight; each row closes the interval before it. */
 export function seriesAsCsv(series: Series, units: UnitSystem): string {
@@ -18,7 +13,7 @@ export function seriesAsCsv(series: Series, units: UnitSystem): string {
     values,
     unit: unitOfKey(key, units),
   }));
-  const heights = Array.from(height_m, (height) => `${cell(length.of(height))} ${length.symbol}`);
+  const heights = Array.from(height_m, (height) => `${csvCell(length.of(height))} ${length.symbol}`);
   const lines = [
     [
       'time (h)',
@@ -27,9 +22,10 @@ export function seriesAsCsv(series: Series, units: UnitSystem): string {
     ].join(','),
   ];
   for (let i = 0; i < time_s.length; i++) {
-    const row = [cell(time_s[i] / 3600)];
-    for (let layer = 0; layer < layers; layer++) row.push(cell(temperature.of(layer_C[i * layers + layer])));
-    for (const { values, unit } of columns) row.push(cell(unit ? unit.of(values[i]) : values[i]));
+    const row = [csvCell(time_s[i] / 3600)];
+    for (let layer = 0; layer < layers; layer++)
+      row.push(csvCell(temperature.of(layer_C[i * layers + layer])));
+    for (const { values, unit } of columns) row.push(csvCell(unit ? unit.of(values[i]) : values[i]));
     lines.push(row.join(','));
   }
   return `${lines.join('\n')}\n`;

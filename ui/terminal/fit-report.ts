@@ -1,7 +1,14 @@
 /** A fit as a terminal shows it: what was found, what cannot be, probes, measured over simulated. */
 import { comparedCurve, type FilledDefault, type FitAnswer } from '../../sim/index.ts';
-import { fitCautions, fitInputName, fitSentence, fitValue, fitWords, type Say } from '../words/index.ts';
-import { csvCell } from './answer-files.ts';
+import {
+  csvCell,
+  fitCautions,
+  fitInputName,
+  fitSentence,
+  fitValue,
+  fitWords,
+  type Say,
+} from '../words/index.ts';
 import { curveLines } from './curve-chart.ts';
 import { forScreen, paint, type Screen } from './screen.ts';
 import { tableLines } from './table.ts';

@@ -7,6 +7,7 @@ import {
   type RangePoint,
 } from '../../sim/index.ts';
 import {
+  csvCell,
   errorText,
   type FigureKey,
   figureWords,
@@ -18,7 +19,6 @@ import {
   type Say,
   withDecimalSign,
 } from '../words/index.ts';
-import { csvCell } from './answer-files.ts';
 import { curveLines } from './curve-chart.ts';
 import { paint, type Screen } from './screen.ts';
 import { type Align, tableLines } from './table.ts';

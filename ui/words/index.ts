@@ -19,6 +19,7 @@ export * from './caution-groups.ts';
 export * from './caution-titles.ts';
 export * from './cautions.ts';
 export * from './channels.ts';
+export * from './csv.ts';
 export * from './dates.ts';
 export * from './days.ts';
 export * from './errors.ts';

@@ -1,4 +1,5 @@
 /** A table of numbers as CSV (RFC 4180), with the unit of each column in its head. */
+import { csvCell } from '../../../words/index.ts';
 
 export interface Sheet {
   head: string[];
@@ -6,21 +7,8 @@ export interface Sheet {
   rows: (number | string | null)[][];
 }
 
-/** Digits kept: more than any sample has. */
-const digits = 6;
-
 export function csvText({ head, rows }: Sheet): string {
-  return [head, ...rows].map((row) => `${row.map(cell).join(',')}\r\n`).join('');
-}
-
-function cell(value: number | string | null): string {
-  if (value === null) return '';
-  if (typeof value === 'number') {
-    return Number.isFinite(value) ? String(Number(value.toPrecision(digits))) : '';
-  }
-  // A spreadsheet would take such a text for a formula of whoever named a part so.
-  const text = /^[=+@\t\r-]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  return [head, ...rows].map((row) => `${row.map(csvCell).join(',')}\r\n`).join('');
 }
 
 /** `top (F)`: the unit in letters that every program reads. */

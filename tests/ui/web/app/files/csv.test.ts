@@ -22,10 +22,13 @@ describe('csvText', () => {
     );
   });
 
-  it.each(['=1+1', '+1', '-1', '@a', '\t=1'])('gives a spreadsheet no formula: %j', (text) => {
+  it.each(['=1+1', '+1', '-1+1', '-a', '@a', '\t=1'])('gives a spreadsheet no formula: %j', (text) => {
     const [, [cell]] = csvParseRows(csvText({ head: ['a'], rows: [[text]] }));
     expect(cell).toBe(`'${text}`);
-    expect(csvText({ head: ['a'], rows: [[-1]] })).toBe('a\r\n-1\r\n');
+  });
+
+  it.each([-1, '-1', '-1.5e-7', '-'])('leaves a number as it is: %j', (value) => {
+    expect(csvText({ head: ['a'], rows: [[value]] })).toBe(`a\r\n${value}\r\n`);
   });
 });
 
