@@ -26,7 +26,7 @@ const packageHomes: Record<string, string> = {
   odex: '^sim/numerics/integrator\\.ts$',
   zod: '^sim/scenario/',
   d3: '^ui/web/charts/',
-  'd3-dsv': '^(sim/parts/weather|sim/answers|ui/terminal|ui/web/charts)/',
+  'd3-dsv': '^sim/parts/weather/',
   lit: '^ui/web/elements/',
   idb: '^ui/web/app/shelf/shelf-db\\.ts$',
   commander: '^ui/terminal/',
