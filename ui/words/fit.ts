@@ -32,6 +32,10 @@ export const fitWords = {
   hint: 'Put them into the scenario with --write FILE.',
   ignored: (columns: readonly string[]) => `Columns not read: ${columns.join(', ')}.`,
   mending: 'It reads apart from the others beyond its doubt: compare the probes in one bucket.',
+  unusual: (name: string, value: string, low: string, high: string) =>
+    `The ${name} of ${value} lies beyond what is usual, ${low} to ${high}: before you believe it, look for a lid that does not sit, insulation that is wet or missing, water that leaks, a loop that draws heat by itself, and compare the probes.`,
+  wallsOrVapour: (share: string, low: string, high: string) =>
+    `A log cannot tell what goes through the walls from what goes past the lid as vapour. Of open water’s vapour, ${share} is taken to get past it; the band holds ${low} to ${high}. To part them, tape the lid shut all round, leave the vent open, and log a second night: what the store then loses less is vapour.`,
   drifting: 'It wanders over the log: the fit cannot trust it.',
 } as const;
 
@@ -54,13 +58,27 @@ export function fitSentence(
   return `The log says: ${found.join('; ')}. The run then strays from the readings by ${kelvin(rms_K.after)}, by ${kelvin(rms_K.before)} before.`;
 }
 
+/** A share and its ends. */
+function shares({ value, low, high }: FittedInput['before']): [string, string, string] {
+  const [share, ...ends] = [value, low, high].map((each) => fitValue(each, 'share'));
+  return [share, ends[0], ends[1]];
+}
+
 /** Pairs that go together, and how each that the log cannot tell could be measured. */
 export function fitCautions(
-  { inputs, together, probes }: FitAnswer,
+  { inputs, beside, together, probes }: FitAnswer,
   filled: readonly FilledDefault[],
   nameOf: (path: string) => string,
 ): string[] {
+  const walls = inputs.find(({ path }) => path === 'store.bridges');
+  const vapour = beside.find(({ path }) => path === 'store.vapour_escape');
   return [
+    ...inputs.flatMap(({ path, told, value, form, usual: [low, high] }) =>
+      told && (value < low || value > high)
+        ? [fitWords.unusual(nameOf(path), fitValue(value, form), fitValue(low, form), fitValue(high, form))]
+        : [],
+    ),
+    ...(walls?.told && vapour ? [fitWords.wallsOrVapour(...shares(vapour.before))] : []),
     ...together.map(
       ({ paths, correlation }) =>
         `${paths.map(nameOf).join(' and ')} can be traded for each other (${fixed(correlation, 2)}): take them together, or measure one of them.`,

@@ -8,11 +8,12 @@ import type { DoJobs, Job } from '../job.ts';
 import { refusal } from '../refusal.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
 import { readQuestion } from '../vary.ts';
-import { deviationsAt, type FitInput, fitInputs, valueAt } from './inputs.ts';
+import { deviationsAt, type FitInput, fitInputs, valueAt, vapourInput } from './inputs.ts';
 import { information, inverse, type LeastSquares, type Solution, slopesAt, solve } from './least-squares.ts';
 import { celsius, logEdits } from './log-edits.ts';
 import { measuredEdits } from './measured.ts';
 import { alikeness, driftOf, READING_DOUBT_K, rms } from './misfit.ts';
+import { differenceText, mostMoved } from './moved.ts';
 import { type Log, readLog } from './read-log.ts';
 import { type Start, startOf } from './start.ts';
 
@@ -37,12 +38,16 @@ export interface FittedInput {
   high: number;
   /** What is left of the prior's band (of its logarithm), 0..1. */
   left: number;
-  /** Whether the log tells it: less than `TOLD` is left. */
+  /** Whether the log tells it, with what it cannot part from it taken as it stands: less than `TOLD` is left then. */
   told: boolean;
+  /** Between what it usually lies. */
+  usual: readonly [low: number, high: number];
 }
 
 export interface FitAnswer {
   inputs: FittedInput[];
+  /** Inputs that a log cannot part from those: not fitted, their doubt is in the bands. */
+  beside: FittedInput[];
   /** Pairs that the log tells only together: one can be traded for the other. */
   together: { paths: [string, string]; correlation: number }[];
   probes: {
@@ -76,13 +81,15 @@ const SPREAD = 1.96;
 /** @throws RangeError for a scenario or a log that cannot be read, and for a log that tells nothing */
 export async function fitAnswer(question: FitQuestion): Promise<FitAnswer> {
   const { scenario, context, doJobs, onProgress, coolDown = false } = question;
-  const { plant } = readQuestion({ scenario, context });
+  const { plant, filled, marks } = readQuestion({ scenario, context });
   const depth_m = plant.store.water_depth_m;
   const log = readLog(question.log, depth_m, plant.site.time_zone_s);
   const trials = new Trials(log, startOf(log, depth_m), logEdits(log, plant, coolDown));
   const sweep = new Sweep(doJobs, 30, onProgress);
 
   const all = fitInputs(plant);
+  const unmeasured = [...filled, ...marks].some(({ path }) => path === 'store.vapour_escape');
+  const vapour = unmeasured ? vapourInput(plant) : null;
   const inputs = await felt(all, trials, sweep);
   const unknowns = inputs.length + trials.others;
   const zero = new Array<number>(unknowns).fill(0);
@@ -96,7 +103,30 @@ export async function fitAnswer(question: FitQuestion): Promise<FitAnswer> {
   const start = (await problem.residuals([zero]))[0];
   if (!solution || !start) throw failed(sweep);
   const before_K = rms(start) * doubt_K;
-  return answerOf(scenario, all, inputs, trials, solution, { doubt_K, before_K });
+  const ends =
+    vapour && (await heldAt(vapour, (more) => trials.problem(inputs, sweep, doubt_K, more), solution.u));
+  return answerOf(scenario, all, inputs, trials, solution, {
+    doubt_K,
+    before_K,
+    beside: ends && vapour,
+    ends,
+  });
+}
+
+/** What the inputs are fitted to with another one held at its low and at its high end; null if a run failed. */
+async function heldAt(
+  held: FitInput,
+  problem: (more: Edit[]) => LeastSquares,
+  u: readonly number[],
+): Promise<number[][] | null> {
+  const found: number[][] = [];
+  for (const deviations of [-SPREAD, SPREAD]) {
+    const value = Math.min(held.greatest, Math.max(held.least, valueAt(held, deviations)));
+    const solution = await solve(problem(held.edits(value)), [...u]);
+    if (!solution) return null;
+    found.push(solution.u);
+  }
+  return found;
 }
 
 /** Inputs that the readings feel at all: the others would only cost runs. */
@@ -116,24 +146,40 @@ function failed({ stopped, problems }: Sweep): RangeError {
   return refusal('the fit', 'to finish its runs', got, 'start it again');
 }
 
+interface Beside {
+  doubt_K: number;
+  before_K: number;
+  /** An input that is not fitted, and what the fitted ones are with it at either end. */
+  beside: FitInput | null;
+  ends: number[][] | null;
+}
+
 function answerOf(
   scenario: Scenario,
   all: FitInput[],
   inputs: FitInput[],
   trials: Trials,
   { u, residuals, slopes, settled }: Solution,
-  { doubt_K, before_K }: { doubt_K: number; before_K: number },
+  { doubt_K, before_K, beside, ends }: Beside,
 ): FitAnswer {
   const covariance = inverse(information(slopes, u.length));
   const sd = (i: number) => Math.sqrt(covariance[i][i]);
+  // Independent doubts: the readings' own, and how far the held input's either end moves the value.
+  const reach = (i: number, way: -1 | 1) =>
+    Math.hypot(SPREAD * sd(i), ...(ends ?? []).map((end) => Math.max(0, way * (end[i] - u[i]))));
   const fitted = all.map((input) => {
     const i = inputs.indexOf(input);
-    return i < 0 ? fittedInput(input, 0, 1) : fittedInput(input, u[i], sd(i));
+    return i < 0 ? untoldInput(input) : fittedInput(input, u[i], [reach(i, -1), reach(i, 1)], sd(i));
   });
   const told = fitted.filter((each) => each.told);
   const errors_K = residuals.map((r) => r * doubt_K);
   const { log, readings } = trials;
-  if (told.length === 0) throw untold(log);
+  if (told.length === 0) {
+    throw untold(
+      log,
+      inputs.some((_, i) => sd(i) < TOLD),
+    );
+  }
   const together = inputs.flatMap((a, i) =>
     inputs.slice(0, i).flatMap((b, k) => {
       const correlation = covariance[i][k] / (sd(i) * sd(k));
@@ -165,18 +211,49 @@ function answerOf(
   }));
   const edits = editsOf(scenario, all, told);
   const rms_K = { before: before_K, after: rms(errors_K) };
-  return { inputs: fitted, together, probes, rms_K, compared, edits, ignored: log.ignored, settled };
+  return {
+    inputs: fitted,
+    beside: beside ? [untoldInput(beside)] : [],
+    together,
+    probes,
+    rms_K,
+    compared,
+    edits,
+    ignored: log.ignored,
+    settled,
+  };
 }
 
-function fittedInput(input: FitInput, u: number, sd: number): FittedInput {
+/** An input as it was before. */
+function untoldInput(input: FitInput): FittedInput {
+  return fittedInput(input, 0, [SPREAD, SPREAD], 1);
+}
+
+/** An input at `u` deviations, its band reaching so far down and up from there; `sd` is what the readings alone leave. */
+function fittedInput(
+  input: FitInput,
+  u: number,
+  [down, up]: readonly [number, number],
+  sd: number,
+): FittedInput {
   const within = (value: number) => Math.min(input.greatest, Math.max(input.least, value));
-  const band = (at: number, deviation: number) => ({
+  const band = (at: number, below: number, above: number) => ({
     value: valueAt(input, at),
-    low: within(valueAt(input, at - SPREAD * deviation)),
-    high: within(valueAt(input, at + SPREAD * deviation)),
+    low: within(valueAt(input, at - below)),
+    high: within(valueAt(input, at + above)),
   });
-  const { path, form } = input;
-  return { path, form, before: band(0, 1), ...band(u, sd), left: Math.min(1, sd), told: sd < TOLD };
+  const { path, form, usual } = input;
+  const left = (down + up) / (2 * SPREAD);
+  const before = band(0, SPREAD, SPREAD);
+  return {
+    path,
+    form,
+    usual,
+    before,
+    ...band(u, down, up),
+    left: Math.min(1, left),
+    told: sd < TOLD && left < 1,
+  };
 }
 
 /** Told values as a file has them, marked with the bands they were told with. */
@@ -195,15 +272,15 @@ function editsOf(scenario: Scenario, all: readonly FitInput[], told: readonly Fi
   return [...values, ...written.flatMap(({ others }) => others)];
 }
 
-function untold({ readings }: Log): RangeError {
-  const values = readings.map(({ value_C }) => value_C);
-  const range = Math.max(...values) - Math.min(...values);
+function untold({ readings }: Log, behindVapour: boolean): RangeError {
   const hours = (readings[readings.length - 1].time_s - readings[0].time_s) / 3600;
   return refusal(
     'the log',
     'one that narrows at least one input',
-    `${readings.length} readings over ${hours.toFixed(1)} h that move by ${range.toFixed(1)} K, which none of them shows in`,
-    'log a night of 8 to 12 hours in which the store cools by 2 K or more, or a day with draws and the engine',
+    `${readings.length} readings over ${hours.toFixed(1)} h in which no probe moves by more than ${differenceText(mostMoved(readings))}`,
+    behindVapour
+      ? 'tape the lid shut all round, leave the vent open, and log a night of 8 to 12 hours: what gets past the lid hides the rest'
+      : `log a night of 8 to 12 hours in which the store cools by ${differenceText(2)} or more, or a day with draws and the engine`,
   );
 }
 
@@ -232,7 +309,8 @@ class Trials {
     return this.#start.layered ? 2 : 1;
   }
 
-  problem(inputs: readonly FitInput[], sweep: Sweep, doubt_K: number): LeastSquares {
+  /** @param more edits that stay the same in all trials of this problem */
+  problem(inputs: readonly FitInput[], sweep: Sweep, doubt_K: number, more: Edit[] = []): LeastSquares {
     const size = inputs.length + this.others;
     const free = new Array<number>(this.others).fill(4);
     return {
@@ -241,7 +319,7 @@ class Trials {
       greatest: [...inputs.map((input) => deviationsAt(input, input.greatest)), ...free],
       residuals: async (trials) => {
         const modelled = await this.#run(
-          trials.map((u) => this.#job(inputs, u)),
+          trials.map((u) => this.#job(inputs, u, more)),
           sweep,
         );
         return trials.map((u, i) => {
@@ -259,7 +337,7 @@ class Trials {
     });
   }
 
-  #job(inputs: readonly FitInput[], u: readonly number[]): Job {
+  #job(inputs: readonly FitInput[], u: readonly number[], more: Edit[]): Job {
     const { bottom_C, top_C } = this.#start;
     const bottom = u[inputs.length] * START_K;
     const top = (this.#start.layered ? u[inputs.length + 1] : u[inputs.length]) * START_K;
@@ -269,6 +347,7 @@ class Trials {
     return {
       edits: [
         ...this.#edits,
+        ...more,
         { path: 'run.start', value: start },
         ...inputs.flatMap((input, i) => input.edits(valueAt(input, u[i]))),
       ],
