@@ -67,7 +67,7 @@ export const season: Answer = {
     fuel_m3: fact('volume', 0.5),
     loss_J: fact('energy', 3.6e9),
     showers: fact('count', 1460),
-    showers_cold: fact('count', 3),
+    showers_cold: { ...fact('count', 3), low: 2.4, high: 40.2 },
     top_C_max: fact('temperature', 85),
     top_C_min: fact('temperature', 45),
     make_up_kg: fact('mass', 300),

@@ -1,11 +1,12 @@
 /** Words of the season: a year by months. */
-import type { Answer } from '../../sim/index.ts';
+import type { Answer, Banded } from '../../sim/index.ts';
 import { answerTitles } from './answer-titles.ts';
 import { type AnswerWords, numberColumn, type ShownColumn } from './answers.ts';
 import { dateWords, monthNames } from './dates.ts';
 import { bandedHours, hoursColumn } from './hours-text.ts';
 import { counted } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
+import { spanText } from './units.ts';
 
 function sentence({ facts }: Answer, say: Say): string {
   const { engine_s, fuel_m3, share, solar_heat_J, loss_J } = facts;
@@ -26,11 +27,17 @@ function reason({ facts }: Answer, say: Say): string {
   const { showers, showers_cold, top_C_max, top_C_min } = facts;
   const cold =
     showers && showers.value > 0 && showers_cold
-      ? `Of ${counted(showers.value, 'shower')} ${showers_cold.value === 0 ? 'none ran' : `${showers_cold.value} ran`} cold. `
+      ? `Of ${counted(showers.value, 'shower')} ${showers_cold.value === 0 ? 'none ran' : `${showers_cold.value} ran`} cold${coldBand(showers_cold)}. `
       : '';
   if (!top_C_max || !top_C_min) return cold.trim();
   const at = (value: number) => say.quantity(value, 'temperature', 3);
   return `${cold}The top of the store is between ${at(top_C_min.value)} and ${at(top_C_max.value)}.`;
+}
+
+/** ` (0 to 42)`: whole showers. */
+function coldBand({ low, high }: Banded): string {
+  const [least, most] = [Math.floor(low), Math.ceil(high)];
+  return least === most ? '' : ` (${spanText(String(least), String(most))})`;
 }
 
 function more({ facts }: Answer, say: Say): string[] {

@@ -64,6 +64,13 @@ function factsOf(year: JobDone | null, unkept: JobDone | null, base: Sums | null
     const value = figures?.[key] ?? null;
     return value === null || !base || !sums || !(base[key] > 0) ? value : (value * sums[key]) / base[key];
   };
+  // A few cold showers are no measure of how many more there may be: of the stretches', each stands for as many as the
+  // year has more showers.
+  const { showers = null, showers_cold = null } = figures ?? {};
+  const cold =
+    showers_cold !== null && showers !== null && base && sums && base.showers > 0
+      ? showers_cold + ((sums.showers_cold - base.showers_cold) * showers) / base.showers
+      : showers_cold;
   const [engine_J, solar_J] = [moved('engine_heat_J'), moved('solar_heat_J')];
   const put_in_J = (engine_J ?? 0) + (solar_J ?? 0);
   return {
@@ -74,8 +81,8 @@ function factsOf(year: JobDone | null, unkept: JobDone | null, base: Sums | null
     share: solar_J !== null && put_in_J > 0 ? solar_J / put_in_J : null,
     loss_J: moved('loss_J'),
     make_up_kg: moved('make_up_kg'),
-    showers: figures?.showers ?? null,
-    showers_cold: figures?.showers_cold ?? null,
+    showers,
+    showers_cold: cold,
     cold_shower_s: moved('cold_shower_s'),
     top_C_max: figures?.store_top_C_max ?? null,
     top_C_min: figures?.store_top_C_min ?? null,
@@ -102,7 +109,7 @@ function kindsOf(facts: Facts, finer: Facts | null): Record<string, FactKind> {
     ]),
     share: { dimension: 'share', least: 0, greatest: 1 },
     showers: { dimension: 'count' },
-    showers_cold: { dimension: 'count' },
+    showers_cold: { dimension: 'count', least: 0, greatest: facts.showers ?? 0 },
     top_C_max: { dimension: 'temperature' },
     top_C_min: { dimension: 'temperature' },
     dry_s: { dimension: 'time', numerical: DAY / 2 },

@@ -24,6 +24,8 @@ const ADDING = [
   'loss_J',
   'make_up_kg',
   'cold_shower_s',
+  'showers',
+  'showers_cold',
 ] as const;
 
 /** Null where one of the four is missing. */

@@ -61,7 +61,7 @@ describe('tankful season', () => {
     const report = await tankful('season', file, '--plain', '--units', 'si');
     const text = said(report);
     expect(text).toContain('In a year the engine runs 730 h and burns 500 L');
-    expect(text).toContain('Of 1460 showers 3 ran cold.');
+    expect(text).toContain('Of 1460 showers 3 ran cold (2 to 41).');
     // Day 181 of the year, counted from 0, is 1 July.
     expect(text).toContain('the store would run dry on Jul 1');
     expect(report.out).toMatch(/\n +Jan +62 +42\.0 /);

@@ -43,6 +43,22 @@ describe('the season', () => {
     expect(without.tables.months.columns.map(({ key }) => key)).not.toContain('solar_heat_J');
   });
 
+  // Of 730 showers a year 3 run cold, of 8 in a stretch none, but 1 where a coil's film is at its low end.
+  it('tells how many showers may run cold by the stretches in which more do', async () => {
+    const runs = fakeRuns(({ days, edits }) => ({
+      showers: days === 365 ? 730 : 8,
+      showers_cold: (days === 365 ? 3 : 0) + (edits.some(({ value }) => value === 0.5) ? 1 : 0),
+      loss_J: kWh,
+    }));
+    const scenario = smallScenario();
+    const { facts } = await seasonAnswer({ scenario, context: {}, doJobs: runs });
+    const { value, low, high } = facts.showers_cold;
+    expect([value, low]).toEqual([3, 3]);
+    // An eighth of the year's, for each of two coils.
+    expect(high).toBeCloseTo(3 + (730 / 8) * Math.SQRT2, 6);
+    expect(facts.showers.low).toBe(730);
+  });
+
   it('tries a year with nobody to keep the level only where it is kept by hand', async () => {
     const floats = smallScenario({ store: { ...smallScenario().store, make_up: 'float' } });
     const years = async (scenario: Scenario) => {
