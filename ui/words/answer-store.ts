@@ -7,11 +7,17 @@ import { fixed } from './locale.ts';
 import { noNumber, type Say } from './say.ts';
 
 function sentence({ facts }: Answer, say: Say): string {
-  const { drop_K, usual_C, carried_s, heat_up_s } = facts;
+  const { drop_K, usual_C, full_C, fresh_C, carried_s, heat_up_s } = facts;
   if (!drop_K || !usual_C) return 'Stopped before the present store was through.';
-  const heat = heat_up_s ? `; the engine takes ${say.banded(heat_up_s)} to heat it up from fresh water` : '';
+  const at = (value: number) => say.quantity(value, 'temperature', 3);
+  const beyond =
+    full_C && full_C.value > usual_C.value + 1 ? `; to the full ${at(full_C.value)} it takes longer` : '';
+  const heat =
+    heat_up_s && fresh_C
+      ? `; the engine takes ${say.banded(heat_up_s)} to heat it from fresh water of ${at(fresh_C.value)} until its middle is at the usual ${at(usual_C.value)}${beyond}`
+      : '';
   const carries = carried_s ? `; from full it carries the household for ${say.banded(carried_s)}` : '';
-  return `At its usual ${say.quantity(usual_C.value, 'temperature', 3)} the store cools by ${say.banded(drop_K)} a day${carries}${heat}.`;
+  return `At its usual ${at(usual_C.value)} the store cools by ${say.banded(drop_K)} a day${carries}${heat}.`;
 }
 
 /** Less than this share through the loops is not worth a word. */

@@ -90,7 +90,7 @@ describe('the store in words', () => {
   it('say what it loses, carries and takes to heat, with the temperatures meant', () => {
     expect(told(storeAnswerWords, store, si)).toBe(
       [
-        'At its usual 48 °C the store cools by 2.5 K (1.7 to 4.0 K) a day; from full it carries the household for 43 h (0 to 45 h); the engine takes 9 h (6 to 14 h) to heat it up from fresh water.',
+        'At its usual 48 °C the store cools by 2.5 K (1.7 to 4.0 K) a day; from full it carries the household for 43 h (0 to 45 h); the engine takes 9 h (6 to 14 h) to heat it from fresh water of 10 °C until its middle is at the usual 48 °C; to the full 64 °C it takes longer.',
         'The insulation is the limit: it loses 110 W (70 to 170 W), 18 % (0 to 33 %) of that as vapour past the lid.',
         'Usual is 48 °C, the mean of the scenario’s own days; full is 64 °C, the hottest its top gets in them; fresh is 10 °C.',
       ].join('\n'),
