@@ -33,6 +33,7 @@ export async function simTexts() {
     ...Object.values(dimensions).map(({ name }) => name),
     // Units that are words; signs of units are the same everywhere.
     '{} day',
+    '{} days',
     '{} per day',
     ...Object.values(TUBE_TABLES).map(({ words }) => `{} ${words}`),
     // They are words of the file as well.

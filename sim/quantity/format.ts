@@ -40,7 +40,7 @@ export function formatQuantity(
       const inUnit = fromSI(value_SI, unit);
       const number = rounded(inUnit, many, digits === undefined ? printUnits[key].decimals : undefined);
       if (key === 'resistance' && unit.system === 'US' && value_SI >= 0) return `R-${number}`;
-      return withUnit(number, plain ? unit.symbol : printedSymbol(unit.symbol));
+      return withUnit(number, inNumber(plain ? unit.symbol : printedSymbol(unit.symbol), number));
     }
   }
 }
@@ -96,6 +96,11 @@ function rounded(value: number, digits: number, most = Number.POSITIVE_INFINITY)
   const places = many - 1 - Math.floor(Math.log10(Math.abs(value)));
   const kept = Number(places > most ? value.toFixed(most) : value.toPrecision(many));
   return String(kept === 0 ? 0 : kept);
+}
+
+/** A day is the one unit that is printed as a word: `1 day`, `2.5 days`. */
+function inNumber(symbol: string, number: string): string {
+  return symbol === 'day' && number !== '1' ? 'days' : symbol;
 }
 
 /** A clock starts anew at midnight; only the end of the first day keeps its `24:00`. */

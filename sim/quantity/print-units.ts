@@ -27,7 +27,8 @@ const perLengthAndDegree = { US: [['Btu/(h ft F)']], SI: [['W/(m K)']] } as cons
 export const printUnits: Readonly<Record<DimensionKey, PrintUnits>> = {
   // A tape is read in inches up to a yard.
   length: { US: [['in', 0.9144], ['ft']], SI: [['mm', 1], ['m', 1e4], ['km']] },
-  area: { US: [['in2', 0.0929], ['ft2']], SI: [['cm2', 0.1], ['m2']] },
+  // A row of absorbers of 0.06 to 0.1 m2 is in one unit: only what is smaller than a hand is in small ones.
+  area: { US: [['in2', 0.01], ['ft2']], SI: [['cm2', 0.01], ['m2']] },
   volume: { US: [['fl oz', 0.000946], ['gal']], SI: [['mL', 1e-4], ['L', 10], ['m3']] },
   mass: { US: [['oz', 0.4536], ['lb']], SI: [['g', 0.1], ['kg']] },
   time: same([['s', 120], ['min', 7200], ['h', 172_800], ['day']]),

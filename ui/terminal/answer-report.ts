@@ -4,8 +4,8 @@ import {
   type AnswerWords,
   answerCaution,
   answerReportWords,
-  fileText,
   fromSim,
+  inputInUnits,
   type RowByKey,
   rowsOf,
   type Say,
@@ -97,7 +97,7 @@ function leverLines({ answer, words, filled, say }: AnswerReport, screen: Screen
   const name = words.headline[answer.headline] ?? answer.headline;
   const lines = top.map(({ path, low, high }) => {
     const [from, to] = [low, high].map(({ text, value }) =>
-      answerReportWords.leverEnd(say.value({ ...fact, value }), fileText(path, text)),
+      answerReportWords.leverEnd(say.value({ ...fact, value }), inputInUnits(path, text, say.units)),
     );
     return `  ${fromSim(told.get(path)?.label ?? path)}: ${from}, ${to} (${path})`;
   });

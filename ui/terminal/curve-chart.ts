@@ -1,12 +1,13 @@
 /** A curve in blocks: each line in a shade of its own, a mark under the design as it stands and at the knee. */
 import type { Column, Curve, DimensionKey } from '../../sim/index.ts';
-import { fixed, inColumn, monthNames, type Say } from '../words/index.ts';
+import { fixed, inColumn, instantWords, monthNames, type Say } from '../words/index.ts';
 import { axisWidth } from './chart.ts';
 import { type Paint, paint, type Screen } from './screen.ts';
 import { padLeft } from './text.ts';
 
 const rows = 9;
 const LONG_S = 7200;
+const DAY_S = 86_400;
 
 export interface CurveWords {
   title: string;
@@ -103,13 +104,14 @@ function painted(cells: readonly number[], screen: Screen): string {
 function foot(curve: Curve, columns: number, say: Say, screen: Screen): string[] {
   const glyph = glyphs(screen);
   const dimension = quantityOf(curve.x);
+  const [from, to] = [curve.at[0], curve.at[curve.at.length - 1]];
   const text = (x: number, digits: number) => {
+    if (curve.x.key === 'time_s') return instantWords(x, to - from > DAY_S);
     // Nothing is nothing in any unit, but for temperatures.
     if (x === 0 && dimension !== 'temperature') return '0';
     if (curve.x.dimension === 'month') return monthNames[x - 1];
     return dimension ? say.quantity(x, dimension, digits) : say.money(x);
   };
-  const [from, to] = [curve.at[0], curve.at[curve.at.length - 1]];
   const columnOf = (x: number) => Math.round(((x - from) / (to - from || 1)) * (columns - 1));
   const rule = Array.from({ length: columns }, () => glyph.line);
   const words: { column: number; text: string }[] = [];

@@ -34,6 +34,12 @@ export function dayOfMonth(dayOfYear: number): string {
   return String(new Date(Date.UTC(anyYear, 0, 1 + Math.floor(dayOfYear))).getUTCDate());
 }
 
+/** "18:30" for a time after the first midnight, "day 2, 09:30" where a day alone would not tell. */
+export function instantWords(time_s: number, withDay: boolean): string {
+  const clock = clockWords(time_s);
+  return withDay ? `day ${Math.floor(time_s / 86_400) + 1}, ${clock}` : clock;
+}
+
 /** "18:30" for a time after any midnight. */
 export function clockWords(time_s: number): string {
   // Rounded to whole minutes first, so that 59.9 s never becomes minute 60.

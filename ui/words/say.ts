@@ -86,7 +86,8 @@ function bandText(fact: Banded, units: Units, plain: boolean, money: Say['money'
   }
   const own = quantityText(value, dimension, units, { plain: true });
   const [, digits, symbol = ''] = /^(-?[\d.]+)(?: (.+))?$/.exec(own) ?? [];
-  const unit = dimensions[dimension].units.find((each) => each.symbol === symbol);
+  // Days are printed in the plural.
+  const unit = dimensions[dimension].units.find((each) => each.symbol === symbol.replace(/^days$/, 'day'));
   if (digits === undefined || (!unit && symbol !== ''))
     return quantityText(value, dimension, units, { plain });
   const inUnit = (each: number) => (unit ? fromSI(each, unit) : each);

@@ -97,9 +97,9 @@ const SPEED: Record<string, Conversion> = {
 const UNITS: Record<Measure, { known: Record<string, Conversion>; shown: string }> = {
   air: { known: TEMPERATURE, shown: 'C, F or K' },
   'dew point': { known: TEMPERATURE, shown: 'C, F or K' },
-  sun: { known: IRRADIANCE, shown: 'W/m2, kW/m2, Wh/m2, kWh/m2 or Btu/h ft2' },
-  direct: { known: IRRADIANCE, shown: 'W/m2, kW/m2, Wh/m2, kWh/m2 or Btu/h ft2' },
-  diffuse: { known: IRRADIANCE, shown: 'W/m2, kW/m2, Wh/m2, kWh/m2 or Btu/h ft2' },
+  sun: { known: IRRADIANCE, shown: 'W/m2, kW/m2, Wh/m2, kWh/m2 or Btu/(h ft2)' },
+  direct: { known: IRRADIANCE, shown: 'W/m2, kW/m2, Wh/m2, kWh/m2 or Btu/(h ft2)' },
+  diffuse: { known: IRRADIANCE, shown: 'W/m2, kW/m2, Wh/m2, kWh/m2 or Btu/(h ft2)' },
   humidity: { known: SHARE, shown: '% or share' },
   albedo: { known: SHARE, shown: '% or share' },
   wind: { known: SPEED, shown: 'm/s, mph, km/h, kn or ft/s' },

@@ -15,7 +15,12 @@ describe('formatQuantity', () => {
     [480, 'time', '8 min', '8 min'],
     [27_000, 'time', '7.5 h', '7.5 h'],
     [-18_000, 'time', '-5 h', '-5 h'],
-    [604_800, 'time', '7 day', '7 day'],
+    // Absorbers of evacuated tubes, a row of them: 0.06 m2 is 93 in2, 0.1 m2 is 155.
+    [0.06, 'area', '0.646 ft²', '0.06 m²'],
+    [0.1, 'area', '1.08 ft²', '0.1 m²'],
+    [604_800, 'time', '7 days', '7 days'],
+    [190_944, 'time', '2.21 days', '2.21 days'],
+    [172_800, 'time', '2 days', '2 days'],
     [66_600, 'clock', '6:30 pm', '18:30'],
     [1800, 'clock', '12:30 am', '0:30'],
     [43_200, 'clock', 'noon', '12:00'],

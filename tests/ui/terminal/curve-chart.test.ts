@@ -34,6 +34,19 @@ describe('curveLines', () => {
     expect(lines[lines.length - 1]).toMatch(/^ +0 C +20 C$/);
   });
 
+  it.each([
+    ['a night', [75_600, 118_800], /^ +21:00 +0?9:00$/],
+    ['days', [75_600, 205_200], /^ +day 1, 21:00 +day 3, 0?9:00$/],
+  ])('has clock times under a log of %s, not hours past midnight', (_, at, ends) => {
+    const lines = curveLines(
+      curve([0, 1], { x: { key: 'time_s', dimension: 'time' }, at }),
+      words,
+      say,
+      plain,
+    );
+    expect(lines[lines.length - 1]).toMatch(ends);
+  });
+
   it('marks the present design and the knee where they lie, and leaves out what lies outside', () => {
     const lines = curveLines(curve([0, 4000, 8000], { present: 5, knee: 12 }), words, say, plain);
     const foot = lines[lines.length - 1];

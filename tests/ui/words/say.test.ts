@@ -59,3 +59,8 @@ describe('a column', () => {
     expect([SI.number(-0.2, 'power', 1), SI.number(-60, 'power', 1)]).toEqual(['0.0', '-0.1']);
   });
 });
+
+it('days keep their band', () => {
+  const days = { value: 190_944, low: 100_000, high: 300_000, numerical: 0, dimension: 'time' } as const;
+  expect(sayIn('US').banded(days)).toMatch(/^2\.2 days \(1\.2 to 3\.5 days\)$/);
+});

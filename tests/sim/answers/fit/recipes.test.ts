@@ -86,6 +86,20 @@ describe('a recipe', () => {
     expect(facts.loss_W_K.value / closed).toBeCloseTo(1, 1);
   });
 
+  it('does not take for loss through the walls what may be vapour past the lid', () => {
+    const still = [{ path: 'engine.runs', value: { kind: 'timetable', spans: [] } }];
+    const wet = { path: 'store.vapour_escape', value: '4.5 %' };
+    const end_C = reached([{ path: 'store.bridges', value: 1.6 }, wet], 60, 12 * HOUR, still);
+    const typed = { from: '60 C', to: `${end_C} C`, room: '12 C', time: '12 h' };
+    const [unknown, known] = [scenario, edited(scenario, [wet])].map(
+      (of) => found('cool-down', typed, of).inputs[0].value,
+    );
+    expect(unknown.value).toBeGreaterThan(1.7);
+    expect(unknown.low).toBeLessThan(1.6);
+    expect(known.value).toBeCloseTo(1.6, 1);
+    expect(known.high - known.low).toBeLessThan(unknown.high - unknown.low);
+  });
+
   it('finds the jacket share of a heat-up that a run with it shows', () => {
     const runs = [
       { path: 'engine.runs', value: { kind: 'timetable', spans: [{ from: '0:00', to: '3:00' }] } },
@@ -127,7 +141,7 @@ describe('a recipe', () => {
 
   it('refuses what was typed wrongly, all at once and each in the house’s form', () => {
     expect(() => found('cool-down', { from: '60', to: 'cold', room: '12 C', time: '5 min' })).toThrow(
-      /^from - expected .* - got .*\nto - expected .*\ntime - expected 60 min to 6 day - got "5 min" - /,
+      /^from - expected .* - got .*\nto - expected .*\ntime - expected 60 min to 6 days - got "5 min" - /,
     );
   });
 
