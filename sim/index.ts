@@ -7,7 +7,7 @@ export { coilAnswer } from './answers/coil/coil-answer.ts';
 export { doubtsAnswer } from './answers/doubts/doubts-answer.ts';
 export { type Edit, edited } from './answers/edit.ts';
 export { estimate, estimateError, forEstimate } from './answers/estimate.ts';
-export { type FigureBand, type FigureBands, figureBands } from './answers/figures/figure-bands.ts';
+export { type FigureBands, figureBands } from './answers/figures/figure-bands.ts';
 export { comparedCurve } from './answers/fit/compared-curve.ts';
 export {
   type FitAnswer,

@@ -34,7 +34,7 @@ export const recipeWords: Readonly<Record<RecipeKind, RecipeWords>> = {
   },
   'cool-down': {
     title: 'Overnight cool-down',
-    how: 'A night without draws, sun and engine. Read the mean of three heights at both ends, and the room. It should fall by 3 °F (2 K) or more.',
+    how: 'A night without draws, sun and engine. Read the mean of three heights at both ends, and the room. It should fall by 3 °F (2 K) or more. One night cannot part what goes through the walls from vapour past the lid: tape the lid shut all round, leave the vent open, and repeat it.',
     fields: { ...temperatures, time: 'Between them' },
   },
   'heat-up': {

@@ -11,6 +11,7 @@ import type { Edit } from '../edit.ts';
 import { householdOf } from '../household.ts';
 import { refusal } from '../refusal.ts';
 import { type Question, readQuestion } from '../vary.ts';
+import { vapourInput } from './inputs.ts';
 import { measuredEdits } from './measured.ts';
 import { banded, ends, type Found, input, litresAMinute, percent, plain } from './recipe-bands.ts';
 import { RECIPES, type Recipe, type RecipeField } from './recipe-fields.ts';
@@ -99,14 +100,15 @@ const FOUND: Record<Recipe['kind'], Find> = {
         `${to} C`,
         'check the readings',
       );
-    const bench = benchOf(plant, from, room, time, []);
-    const at = (end_C: number) =>
-      inputFor(question, bench, bridges, stirred_C, end_C, { where: 'to', unit: 'C' });
+    const at = (end_C: number, more: readonly Edit[] = []) => {
+      const bench = benchOf(plant, from, room, time, [...stopped(plant), ...more]);
+      return inputFor(question, bench, bridges, stirred_C, end_C, { where: 'to', unit: 'C' });
+    };
     const stored_J_K = heatOf(plant, (from + to) / 2);
     const loss = (end_C: number) => (stored_J_K / time) * Math.log((from - room) / (end_C - room));
     return {
       facts: { loss_W_K: ends(loss, to, DIFFERENCE_K, 'conductance') },
-      measured: [input('store.bridges', ends(at, to, DIFFERENCE_K, 'count', bridges), plain)],
+      measured: [input('store.bridges', wallsOf(question, plant, at, to), plain)],
     };
   },
   'heat-up': (question, plant, values) => heatUpFound(question, plant, values),
@@ -145,6 +147,38 @@ const FOUND: Record<Recipe['kind'], Find> = {
     };
   },
 };
+
+/** The loss multiplier that a night shows, its band also for the vapour past the lid, which it cannot part from it. */
+function wallsOf(
+  question: Question,
+  plant: PlantDescription,
+  at: (end_C: number, more?: readonly Edit[]) => number,
+  end_C: number,
+): Banded {
+  const walls = ends(at, end_C, DIFFERENCE_K, 'count', bridges);
+  const { filled, marks } = readQuestion(question);
+  const unmeasured = [...filled, ...marks].some(({ path }) => path === 'store.vapour_escape');
+  const past = unmeasured ? vapourInput(plant) : null;
+  if (!past) return walls;
+  const [low, high] = past.usual;
+  // The more gets past the lid, the less goes through the walls: an end that no walls explain lies at their own end.
+  const less = orElse(() => at(end_C, past.edits(high)), bridges.least);
+  const more = orElse(() => at(end_C, past.edits(low)), bridges.greatest);
+  return {
+    ...walls,
+    low: Math.max(bridges.least, walls.value - Math.hypot(walls.value - walls.low, walls.value - less)),
+    high: Math.min(bridges.greatest, walls.value + Math.hypot(walls.high - walls.value, more - walls.value)),
+  };
+}
+
+function orElse(value: () => number, otherwise: number): number {
+  try {
+    return value();
+  } catch (error) {
+    if (error instanceof RangeError) return otherwise;
+    throw error;
+  }
+}
 
 function flowInput(path: string, flow: Banded): Found['measured'][0] {
   return input(path, flow, litresAMinute);
