@@ -94,7 +94,9 @@ function bandText(fact: Banded, units: Units, plain: boolean, money: Say['money'
   const width = Math.max(inUnit(high) - inUnit(low), 2 * (inUnit(value + numerical) - inUnit(value)));
   const finest = digits.split('.')[1]?.length ?? 0;
   const allowed = width > 0 ? -Math.floor(Math.log10(LAST_DIGIT * width)) : finest;
-  const decimals = Math.min(finest, allowed);
+  // A thermometer is read to the degree, and so are tables: a headline of 160 °F over a row of 163 °F would be two.
+  const least = dimension === 'temperature' ? 0 : Number.NEGATIVE_INFINITY;
+  const decimals = Math.min(finest, Math.max(least, allowed));
   const [at, from, to] = [value, low, high].map((each) => {
     const text = rounded(inUnit(each), decimals);
     return plain ? withPoint(text) : text;

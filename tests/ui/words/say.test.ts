@@ -11,9 +11,9 @@ const F = (degrees: number) => (degrees - 32) / 1.8;
 
 describe('a number with its band', () => {
   it.each([
-    // A band of 19 F leaves whole degrees, one of 60 F tens.
+    // A band of 19 F leaves whole degrees; one of 60 F would leave tens, but the table beneath has degrees.
     [fact(F(115.7), F(106.9), F(126.3), 'temperature'), '116 °F (107 to 126 °F)'],
-    [fact(F(163), F(137), F(197), 'temperature'), '160 °F (140 to 200 °F)'],
+    [fact(F(163), F(137), F(197), 'temperature'), '163 °F (137 to 197 °F)'],
     [fact(0.8562, 0.7223, 0.9554, 'share'), '86 % (72 to 96 %)'],
     [fact(4100, 2560, 5750, 'power'), '14 kBtu/h (9 to 20 kBtu/h)'],
     [fact(3.4, 1.2, 5.9, 'count'), '3.4 (1.2 to 5.9)'],
@@ -32,7 +32,8 @@ describe('a number with its band', () => {
 
   it('lets the numerical doubt coarsen it as well', () => {
     expect(SI.value(fact(61.234, 61.234, 61.234, 'temperature', 5))).toBe('61 C');
-    expect(SI.value(fact(61.234, 11, 111, 'temperature'))).toBe('60 C');
+    expect(SI.value(fact(61.234, 11, 111, 'temperature'))).toBe('61 C');
+    expect(SI.value(fact(4100, 1000, 9000, 'power'))).toBe('4 kW');
   });
 });
 
