@@ -91,8 +91,8 @@ function box(entry: OutlineEntry, label: string, view: EntryView, hands: Hands):
     }
     // What will stand in may be what stood here, of which the page would not write it anew.
     input.value = view.own;
+    hands.restore(entry);
     if (view.forget) hands.forget(entry, label, view.forget.value);
-    else hands.restore(entry);
   };
   const onKey = (event: KeyboardEvent) => {
     const input = event.currentTarget as HTMLInputElement;
