@@ -71,7 +71,7 @@ describe('a typed quantity', () => {
     await box('Depth of water').fill('40 in');
     await box('Depth of water').press('Enter');
     await page.waitForSelector('#card-store-water_depth-trouble');
-    expect(await described('Depth of water')).toMatch(/got 1016 mm \(3\.33 ft\) - .*= 3\.33 ft \(1\.02 m\)/);
+    expect(await described('Depth of water')).toMatch(/got 40 in \(1016 mm\) - .*= 3\.33 ft \(1\.02 m\)/);
     expect(await page.evaluate(() => stand.scenario.store.water_depth)).toBe('40 in');
   });
 
