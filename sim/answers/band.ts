@@ -3,9 +3,9 @@
  * value, one at a time, everything else as it stands; the answer works its facts out anew at each end by
  * whatever means it has (a march of the coil, a whole run on another thread), and `bandsOf` combines them.
  */
-import type { FilledDefault, Mark } from '../scenario/index.ts';
 import type { Banded, Lever } from './answer.ts';
 import type { Edit } from './edit.ts';
+import { entered, type File } from './entered.ts';
 import type { Job } from './job.ts';
 
 /** A doubt as the edits that put it at either end. */
@@ -41,41 +41,22 @@ export function under(...paths: string[]): (path: string) => boolean {
 
 /**
  * The doubts that matter to an answer: every default actually filled in that has a band, and every mark (which
- * takes the place of a default's own band at the same path).
+ * takes the place of a default's own band at the same path). Where the file leaves a whole out, as a collector's
+ * rating, the other values that stood in for it are written down beside the one put at its end.
  *
  * @param matters whether the input at a path can move the answer: what cannot is not tried
  */
-export function doubtsOf(
-  filled: readonly FilledDefault[],
-  matters: (path: string) => boolean,
-  marks: readonly Mark[] = [],
-): Doubt[] {
+export function doubtsOf(file: File, matters: (path: string) => boolean): Doubt[] {
+  const { filled, marks } = file;
   const marked = new Set(marks.map((mark) => mark.path));
   const open = filled.flatMap(({ path, band }) => (band && !marked.has(path) ? [{ path, band }] : []));
   return [...open, ...marks]
     .filter(({ path }) => matters(path))
     .map(({ path, band }) => {
-      const way = wordsOnTheWay(filled, path);
-      const end = (text: string) => ({ text, edits: [...way, { path, value: inFile(text) }] });
+      const end = (text: string) => ({ text, edits: entered(file, [[path, inFile(text)]]) });
       return { path, low: end(band[0]), high: end(band[1]) };
     });
 }
-
-/**
- * The words that say which variant an input belongs to, where they too were filled in: without its kind a part
- * that the file leaves out cannot hold a single value.
- */
-function wordsOnTheWay(filled: readonly FilledDefault[], path: string): Edit[] {
-  return filled.flatMap(({ path: other, value }) => {
-    const cut = other.lastIndexOf('.');
-    const word = other.slice(cut + 1);
-    const sayWhich = VARIANT_WORDS.has(word) && other !== path;
-    return sayWhich && path.startsWith(`${other.slice(0, cut)}.`) ? [{ path: other, value }] : [];
-  });
-}
-
-/** The keys under which the field catalogue says which variant a part is of. */
-const VARIANT_WORDS = new Set(['kind', 'where', 'shape', 'by']);
 
 /** A multiplier is a plain number in the file, a quantity is a text. */
 function inFile(text: string): string | number {

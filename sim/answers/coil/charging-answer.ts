@@ -89,7 +89,7 @@ export function chargingAnswer(question: ChargingQuestion): Answer {
   const studied = study(plant, tank_C);
   if (question.tank_C !== undefined) refuseBoiling(tank_C, studied.usual.boiling_C);
   const coil = plant.coils.findIndex(({ name }) => name === plant.engine?.coil);
-  const doubts = doubtsOf(filled, under(`coils[${coil}]`, 'engine'), marks);
+  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, under(`coils[${coil}]`, 'engine'));
   const ends = factsAt(
     question,
     doubtJobs(doubts),

@@ -97,7 +97,7 @@ export function coilAnswer(question: CoilQuestion): Answer {
   const own = householdCoil(plant, coil, asked);
   refuseImpossible(question, own);
   const matters = under(`coils[${index}]`, 'supply', 'taps', ...COIL_PRICES);
-  const doubts = doubtsOf(filled, matters, marks);
+  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, matters);
   const ends = factsAt(
     question,
     doubtJobs(doubts),

@@ -1,9 +1,10 @@
 /** What each unsure input does by itself: the run with it at either end, all else as the scenario stands. */
 import type { PlantDescription } from '../../parts/description.ts';
 import type { Facts } from '../band.ts';
+import { entered, type File } from '../entered.ts';
 import type { Job, JobDone } from '../job.ts';
 import { runFacts } from './facts.ts';
-import { chanceOf, entered, type File, likeYear, type Varied, WEATHER, written } from './varied.ts';
+import { chanceOf, likeYear, type Varied, WEATHER, written } from './varied.ts';
 
 export interface Effect {
   path: string;

@@ -1,11 +1,12 @@
 /** Which measurement would narrow the answer most: the same runs once more, with what it tells held closer. */
 import type { PlantDescription } from '../../parts/description.ts';
 import type { Facts } from '../band.ts';
+import type { File } from '../entered.ts';
 import type { Sweep } from '../sweep.ts';
 import { type Effect, movesBy } from './effects.ts';
 import { middle, runFacts } from './facts.ts';
 import type { Measurement } from './recipes.ts';
-import { ensembleJobs, type File, type Varied } from './varied.ts';
+import { ensembleJobs, type Varied } from './varied.ts';
 
 export interface Measured {
   measurement: Measurement;

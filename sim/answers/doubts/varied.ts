@@ -1,17 +1,9 @@
 /** Inputs that an ensemble varies: the ends each is believed between, and the edits that put it anywhere between them. */
 import { spaceFilling } from '../../numerics/random.ts';
 import { formatQuantity, parseQuantity } from '../../quantity/index.ts';
-import {
-  type EntryField,
-  entering,
-  type FilledDefault,
-  type Mark,
-  outlineOf,
-  readEntry,
-  type Scenario,
-} from '../../scenario/index.ts';
+import { type EntryField, outlineOf, readEntry } from '../../scenario/index.ts';
 import { doubtsOf } from '../band.ts';
-import { type Edit, edited } from '../edit.ts';
+import { entered, type File } from '../entered.ts';
 import type { Job } from '../job.ts';
 
 export interface Varied {
@@ -30,17 +22,11 @@ export interface Varied {
   measure: string | null;
 }
 
-/** A scenario file and what its reading filled in and found marked. */
-export interface File {
-  scenario: Scenario;
-  filled: readonly FilledDefault[];
-  marks: readonly Mark[];
-}
-
 /** Every doubt that matters, as something to vary; inputs that hold no number are left out. */
-export function variedOf({ scenario, filled, marks }: File, matters: (path: string) => boolean): Varied[] {
+export function variedOf(file: File, matters: (path: string) => boolean): Varied[] {
+  const { scenario, filled, marks } = file;
   const marked = new Set(marks.map(({ path }) => path));
-  return doubtsOf(filled, matters, marks).flatMap((doubt): Varied[] => {
+  return doubtsOf(file, matters).flatMap((doubt): Varied[] => {
     const { path } = doubt;
     const entry = outlineOf(scenario, path, filled);
     if (entry?.kind !== 'entry') return [];
@@ -98,21 +84,6 @@ export function written(field: Varied['field'], value: number, digits = DIGITS):
   return field.kind === 'quantity'
     ? formatQuantity(value, field.dimension, 'SI', { digits, plain: true })
     : Number(value.toPrecision(digits));
-}
-
-/** Edits that put values in, one after the other: what stood in for a whole is written down beside them. */
-export function entered(
-  { scenario, filled }: File,
-  values: readonly (readonly [path: string, value: unknown])[],
-): Edit[] {
-  let file = scenario;
-  const edits: Edit[] = [];
-  for (const [path, value] of values) {
-    const own = entering(file, path, value, filled).edits;
-    file = edited(file, own);
-    edits.push(...own);
-  }
-  return edits;
 }
 
 /**

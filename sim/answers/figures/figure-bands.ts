@@ -3,8 +3,6 @@ import { glossary } from '../../quantity/index.ts';
 import type { Result } from '../../run/result.ts';
 import { outlineOf } from '../../scenario/index.ts';
 import { bandsOf, type Doubt, doubtJobs, doubtsOf, type FactKind, type Facts } from '../band.ts';
-import { entered } from '../doubts/varied.ts';
-import type { Edit } from '../edit.ts';
 import type { DoJobs } from '../job.ts';
 import { movesFiguresOf } from '../matters.ts';
 import { type OnProgress, Sweep } from '../sweep.ts';
@@ -48,15 +46,12 @@ const LEAST_SHARE = 0.002;
 export async function figureBands(question: BandsQuestion): Promise<FigureBands> {
   const { scenario } = question;
   const { plant, filled, marks } = readQuestion(question);
-  const doubts = doubtsOf(filled, movesFiguresOf(plant), marks);
+  const doubts = doubtsOf({ scenario, filled, marks }, movesFiguresOf(plant));
   const sweep = new Sweep(question.doJobs, 2 * doubts.length + 1, question.onProgress);
   const [own] = question.figures ? [question] : await sweep.run([{ edits: [] }]);
   if (!own && sweep.problems.size > 0) throw new RangeError([...sweep.problems].join('\n'));
   const base = own?.figures ?? {};
-  // A part that the file leaves out whole is written out whole: its values need one another.
-  const whole = ({ path, value }: Edit) => entered({ scenario, filled, marks }, [[path, value]]);
-  const jobs = doubtJobs(doubts).map(({ edits }) => ({ edits: edits.flatMap(whole) }));
-  const ends = await sweep.run(jobs);
+  const ends = await sweep.run(doubtJobs(doubts));
   const { facts, levers, untried } = bandsOf(
     base,
     ends.map((end) => end?.figures ?? null),

@@ -30,7 +30,7 @@ export async function hoursAnswer(question: HoursQuestion): Promise<Answer> {
   const engine = engineOf(plant);
   const plan = planOf(engine, plant.taps?.draws ?? []);
   const charging_s = chargingTime(engine);
-  const doubts = doubtsOf(filled, movesHeatOf(plant), marks);
+  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, movesHeatOf(plant));
   const planned = MONTHS * (TRIES + 1) + (2 * doubts.length + 1) * TRIES_AT_END;
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);
   const months = await byMonth(sweep, plant, plan, charging_s);
@@ -93,7 +93,7 @@ async function banded(question: HoursQuestion, sweep: Sweep, basis: Basis) {
   const { filled, marks } = readQuestion(question);
   const at = (varied: PlantDescription, end: Found): Facts => factsOf(varied, months, worst, end, charging_s);
   const { ends, finer } = await worstAnew(sweep, basis);
-  const prices = doubtsOf(filled, movesMoney, marks);
+  const prices = doubtsOf({ scenario: question.scenario, filled, marks }, movesMoney);
   const bands = bandsOf(
     at(plant, worst.found),
     [

@@ -46,7 +46,7 @@ export async function showersAnswer(question: ShowersQuestion): Promise<Answer> 
   const full = bench.atTank(lowest_tank_C ?? bench.boiling_C);
   const gap_s = gapOf(taps);
   const plan = { shower, gap_s, count: countToTry(plant, shower, bench.cold_C, gap_s) };
-  const doubts = doubtsOf(filled, movesHeatOf(plant), marks);
+  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, movesHeatOf(plant));
   const heatings = heatingsOf(plant);
   const planned = MOST_DULL_DAYS + 3 + heatings.length * WAITS_S.length + 4 * doubts.length;
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);

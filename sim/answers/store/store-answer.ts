@@ -27,7 +27,7 @@ const RUNS_A_VARIANT = 3;
 export async function storeAnswer(question: StoreQuestion): Promise<Answer> {
   const { plant, filled, marks } = readQuestion(question);
   const variants = choicesOf(plant).map((choice) => variantOf(plant, question.scenario, choice));
-  const doubts = doubtsOf(filled, movesHeatOf(plant), marks);
+  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, movesHeatOf(plant));
   const ends = [{ edits: finerEdits(plant.run) }, ...doubtJobs(doubts)];
   const planned = 1 + RUNS_A_VARIANT * (variants.length + ends.length);
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);

@@ -38,7 +38,7 @@ export async function collectorAnswer(question: CollectorQuestion): Promise<Answ
   const { plant, filled, marks } = readQuestion(question);
   const collector = collectorOf(plant);
   const sizes = sizesAround(collector, question.scenario);
-  const doubts = doubtsOf(filled, movesHeatOf(plant), marks);
+  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, movesHeatOf(plant));
   const timetable = sparedHow(plant) === 'spared_by_hours';
   const planned =
     2 * sizes.length -
@@ -54,7 +54,7 @@ export async function collectorAnswer(question: CollectorQuestion): Promise<Answ
   const ends = [{ edits: [] }, { edits: finerEdits(plant.run) }, ...doubtJobs(doubts)];
   const seasons = await seasonsAt(sweep, ends);
   const [base, finer, ...varied] = seasons;
-  const prices = doubtsOf(filled, movesMoney, marks);
+  const prices = doubtsOf({ scenario: question.scenario, filled, marks }, movesMoney);
   const facts = factsOf(plant, found, base, base);
   const error = base && finer ? Math.abs(finer.solar_J / base.solar_J - 1) : 0;
   const bands = bandsOf(

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import demo from '../../../scenarios/demo.json';
 import { bandsOf, doubtJobs, doubtsOf, type FactKind, under } from '../../../sim/answers/band.ts';
 import { coilAnswer } from '../../../sim/answers/coil/coil-answer.ts';
 import { edited } from '../../../sim/answers/edit.ts';
+import type { File } from '../../../sim/answers/entered.ts';
 import { type FilledDefault, readScenario, type Scenario } from '../../../sim/scenario/index.ts';
 import { smallScenario } from './small.ts';
 
@@ -13,10 +15,10 @@ const least = {
   store: { inside: { shape: 'tote' } },
 } as unknown as Scenario;
 
-function filledOf(scenario: Scenario): FilledDefault[] {
+function fileOf(scenario: Scenario): File {
   const read = readScenario(scenario);
   if (!read.ok) throw new Error(read.problems[0].path);
-  return read.filled;
+  return { scenario, ...read };
 }
 
 const told = (path: string, band: readonly [string, string] | null): FilledDefault => ({
@@ -27,30 +29,35 @@ const kind: FactKind = { dimension: 'temperature' };
 
 describe('doubtsOf', () => {
   it('takes the defaults that have a band and matter, and nothing else', () => {
-    const filled = [told('a.b', ['0.5', '1.2']), told('a.c', null), told('z', ['1 in', '2 in'])];
-    expect(doubtsOf(filled, under('a'))).toEqual([
+    const filled = [
+      told('store.bridges', ['0.5', '1.2']),
+      told('store.lid', null),
+      told('run.days', ['1', '2']),
+    ];
+    expect(doubtsOf({ scenario: least, filled, marks: [] }, under('store'))).toEqual([
       {
-        path: 'a.b',
-        low: { text: '0.5', edits: [{ path: 'a.b', value: 0.5 }] },
-        high: { text: '1.2', edits: [{ path: 'a.b', value: 1.2 }] },
+        path: 'store.bridges',
+        low: { text: '0.5', edits: [{ path: 'store.bridges', value: 0.5 }] },
+        high: { text: '1.2', edits: [{ path: 'store.bridges', value: 1.2 }] },
       },
     ]);
   });
 
   it('puts a mark in the place of a default’s band, and beside the defaults elsewhere', () => {
     const marks = [
-      { path: 'a', band: ['3 in', '4 in'] as const },
-      { path: 'b', band: ['5', '6'] as const },
+      { path: 'store.water_depth', band: ['3 in', '4 in'] as const },
+      { path: 'store.bridges', band: ['5', '6'] as const },
     ];
-    const doubts = doubtsOf([told('a', ['1 in', '2 in'])], () => true, marks);
+    const filled = [told('store.water_depth', ['1 in', '2 in'])];
+    const doubts = doubtsOf({ scenario: least, filled, marks }, () => true);
     expect(doubts.map(({ path, low, high }) => [path, low.text, high.text])).toEqual([
-      ['a', '3 in', '4 in'],
-      ['b', '5', '6'],
+      ['store.water_depth', '3 in', '4 in'],
+      ['store.bridges', '5', '6'],
     ]);
   });
 
   it('makes edits that a scenario without the part still holds together with', () => {
-    const doubts = doubtsOf(filledOf(least), () => true);
+    const doubts = doubtsOf(fileOf(least), () => true);
     expect(doubts.length).toBeGreaterThan(10);
     expect(doubts.map(({ path }) => path)).toContain('supply.cold.temperature');
     for (const job of doubtJobs(doubts)) {
@@ -59,8 +66,19 @@ describe('doubtsOf', () => {
     }
   });
 
+  it('writes down the rest of a rating that the file leaves out, beside the value that is doubtful', () => {
+    const file = fileOf(demo as unknown as Scenario);
+    expect(demo.collector).not.toHaveProperty('rating');
+    const doubts = doubtsOf(file, under('collector.rating'));
+    expect(doubts.map(({ path }) => path)).toContain('collector.rating.eta0');
+    for (const job of doubtJobs(doubts)) {
+      const read = readScenario(edited(file.scenario, job.edits));
+      expect(read.ok ? [] : read.problems).toEqual([]);
+    }
+  });
+
   it('puts the input where it says: cold water at either end', () => {
-    const [cold] = doubtsOf(filledOf(least), under('supply.cold.temperature'));
+    const [cold] = doubtsOf(fileOf(least), under('supply.cold.temperature'));
     const plants = [cold.low, cold.high].map(({ edits }) => readScenario(edited(least, edits)));
     const temperatures = plants.map((read) =>
       read.ok && read.plant.supply.cold.kind === 'fixed' ? read.plant.supply.cold.temperature_C : null,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { chanceOf, ensembleJobs, entered, valueAt, variedOf } from '../../../../sim/answers/doubts/varied.ts';
+import { chanceOf, ensembleJobs, valueAt, variedOf } from '../../../../sim/answers/doubts/varied.ts';
 import { edited } from '../../../../sim/answers/edit.ts';
+import { entered } from '../../../../sim/answers/entered.ts';
 import { movesHeat } from '../../../../sim/answers/matters.ts';
 import { parseQuantity, readScenario, type Scenario } from '../../../../sim/index.ts';
 import { edit, smallScenario, sunnyScenario } from '../small.ts';

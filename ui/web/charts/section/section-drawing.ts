@@ -189,11 +189,7 @@ function temperatures(
   );
 }
 
-function legendOf(
-  facts: SectionFacts,
-  units: Units,
-  compared: boolean,
-): LegendLine[] {
+function legendOf(facts: SectionFacts, units: Units, compared: boolean): LegendLine[] {
   return [
     ...storeLines(facts, units),
     ...coilLines(facts, units),
