@@ -81,7 +81,7 @@ describe('the page', () => {
 
   it('stops a year on request, and a later choice overtakes it', async () => {
     const { page } = await openSolved();
-    const shown = await page.innerText('.shown');
+    const shown = (await page.innerText('.shown')).trim();
     await page.fill('input[name=days]', '365');
     await page.press('input[name=days]', 'Enter');
     await page.getByRole('button', { name: 'Stop' }).click();

@@ -23,7 +23,7 @@ describe('a design that cannot be run', () => {
     const { page, errors } = await tooMuchTube();
     const said = await page.locator('.troubles li').first().innerText();
     expect(said).toMatch(
-      /^Coil: household, .*expected under the water, .*\(32 in\) deep - got .* - hang it lower/,
+      /^Coil: household, .*expected under the water, 32 in \(.*\) deep - got .* - hang it lower/,
     );
     await page.getByRole('button', { name: 'Close' }).first().click();
     await page
