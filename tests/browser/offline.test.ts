@@ -32,6 +32,7 @@ describe('the page, visited once and its server gone', () => {
     await page.waitForSelector('.answer-lines li');
 
     await page.selectOption('select[name=scenario]', 'boat');
+    await ran(page, /^\s*Eleven gallons/);
     await page.fill('input[name=days]', '2');
     await page.press('input[name=days]', 'Enter');
     await ran(page, /, 2 days/);
