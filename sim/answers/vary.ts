@@ -13,12 +13,12 @@ export interface Question {
   marks?: readonly Mark[];
 }
 
-/** The scenario read. @throws RangeError with every problem, a line each */
+/** The scenario, and what its reading made of it. @throws RangeError with every problem, a line each */
 export function readQuestion({ scenario, context, marks = [] }: Question) {
   const read = readScenario(scenario, context);
   if (!read.ok) throw new RangeError(read.problems.map(problemLine).join('\n'));
   const others = read.marks.filter(({ path }) => !marks.some((mark) => mark.path === path));
-  return { ...read, marks: [...others, ...marks] };
+  return { ...read, scenario, marks: [...others, ...marks] };
 }
 
 /** Facts at each job's edits; null where the scenario then no longer holds together or there is nothing to find. */

@@ -14,8 +14,8 @@ export interface FilledWeight {
   filled_kg: number;
 }
 
-/** Water is heaviest there [C]. */
-const HEAVIEST_C = 4;
+/** Water is heaviest at 4 C [kg/m3]. */
+export const HEAVIEST_WATER_kg_m3 = waterDensity(4);
 
 type Tubing = Pick<CoilDescription, 'tube' | 'rolls' | 'roll_length_m'>;
 
@@ -27,7 +27,7 @@ export function filledWeight(
   { shape, water_depth_m }: Pick<StoreDescription, 'shape' | 'water_depth_m'>,
   coils: readonly Tubing[],
 ): FilledWeight {
-  const rho = waterDensity(HEAVIEST_C);
+  const rho = HEAVIEST_WATER_kg_m3;
   const round = (diameter_m: number) => (Math.PI / 4) * diameter_m ** 2;
   const to_line_m3 = volumeBelow(shape, water_depth_m);
   let [displaced_m3, coils_kg] = [0, 0];

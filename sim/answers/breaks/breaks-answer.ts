@@ -28,8 +28,9 @@ const LEAST_LEVER_K = 0.3;
 
 /** @throws RangeError for a scenario that cannot be read or run */
 export async function breaksAnswer(question: BreaksQuestion): Promise<Answer> {
-  const { plant, filled, marks } = readQuestion(question);
-  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, movesHeatOf(plant));
+  const file = readQuestion(question);
+  const { plant } = file;
+  const doubts = doubtsOf(file, movesHeatOf(plant));
   const plan = planOf(plant);
   const ends = [[], finerEdits(plant.run), ...doubtJobs(doubts).map(({ edits }) => edits)];
   const planned = ends.length * Object.keys(plan.jobs).length;

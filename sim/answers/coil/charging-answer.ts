@@ -83,13 +83,14 @@ function factsOf({ usual, now, nowRated }: Studied): Facts {
 
 /** @throws RangeError for a scenario that cannot be read or has no engine, or a store past boiling */
 export function chargingAnswer(question: ChargingQuestion): Answer {
-  const { plant, filled, marks } = readQuestion(question);
+  const file = readQuestion(question);
+  const { plant } = file;
   const { bottom_C, top_C } = plant.run.start;
   const tank_C = question.tank_C ?? (bottom_C + top_C) / 2;
   const studied = study(plant, tank_C);
   if (question.tank_C !== undefined) refuseBoiling(tank_C, studied.usual.boiling_C);
   const coil = plant.coils.findIndex(({ name }) => name === plant.engine?.coil);
-  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, under(`coils[${coil}]`, 'engine'));
+  const doubts = doubtsOf(file, under(`coils[${coil}]`, 'engine'));
   const ends = factsAt(
     question,
     doubtJobs(doubts),

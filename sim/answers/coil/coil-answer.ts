@@ -91,13 +91,14 @@ function factsOf(own: HouseholdCoil, asked: Asked, plant: PlantDescription): Fac
 
 /** @throws RangeError for a scenario that cannot be read, has no household, or whose pump gives nothing, or a question that cannot be */
 export function coilAnswer(question: CoilQuestion): Answer {
-  const { plant, filled, marks } = readQuestion(question);
+  const file = readQuestion(question);
+  const { plant, filled } = file;
   const { index, coil } = householdOf(plant);
   const asked = askedOf(plant, question);
   const own = householdCoil(plant, coil, asked);
   refuseImpossible(question, own);
   const matters = under(`coils[${index}]`, 'supply', 'taps', ...COIL_PRICES);
-  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, matters);
+  const doubts = doubtsOf(file, matters);
   const ends = factsAt(
     question,
     doubtJobs(doubts),

@@ -46,12 +46,11 @@ const MOST_SEED = 2 ** 32 - 1;
 
 /** @throws RangeError for a scenario that cannot be read or run, without a doubt, or for runs out of range */
 export async function doubtsAnswer(question: DoubtsQuestion): Promise<Answer> {
-  const { runs = USUAL_RUNS, seed = 1, scenario } = question;
+  const { runs = USUAL_RUNS, seed = 1 } = question;
   checkWhole('runs', runs, FEWEST_RUNS, MOST_RUNS);
   checkWhole('seed', seed, 0, MOST_SEED);
-  const read = readQuestion(question);
-  const { plant, filled, marks } = read;
-  const file = { scenario, filled, marks };
+  const file = readQuestion(question);
+  const { plant, filled, marks } = file;
   const varied = variedOf(file, movesHeatOf(plant));
   const chance = chanceOf(file);
   if (varied.length === 0 && chance === null) throw sureOfAll();

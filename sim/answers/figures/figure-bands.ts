@@ -44,9 +44,9 @@ const LEAST_SHARE = 0.002;
 
 /** @throws RangeError for a scenario that cannot be read or run */
 export async function figureBands(question: BandsQuestion): Promise<FigureBands> {
-  const { scenario } = question;
-  const { plant, filled, marks } = readQuestion(question);
-  const doubts = doubtsOf({ scenario, filled, marks }, movesFiguresOf(plant));
+  const file = readQuestion(question);
+  const { plant, scenario, filled } = file;
+  const doubts = doubtsOf(file, movesFiguresOf(plant));
   const sweep = new Sweep(question.doJobs, 2 * doubts.length + 1, question.onProgress);
   const [own] = question.figures ? [question] : await sweep.run([{ edits: [] }]);
   if (!own && sweep.problems.size > 0) throw new RangeError([...sweep.problems].join('\n'));

@@ -26,11 +26,12 @@ const USUAL_STEPS = 8;
 
 /** @throws RangeError for a scenario that cannot be read or lacks an engine or a household */
 export async function hoursAnswer(question: HoursQuestion): Promise<Answer> {
-  const { plant, filled, marks } = readQuestion(question);
+  const file = readQuestion(question);
+  const { plant } = file;
   const engine = engineOf(plant);
   const plan = planOf(engine, plant.taps?.draws ?? []);
   const charging_s = chargingTime(engine);
-  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, movesHeatOf(plant));
+  const doubts = doubtsOf(file, movesHeatOf(plant));
   const planned = MONTHS * (TRIES + 1) + (2 * doubts.length + 1) * TRIES_AT_END;
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);
   const months = await byMonth(sweep, plant, plan, charging_s);
@@ -90,10 +91,10 @@ interface Basis {
 /** The facts with their bands: doubts of heat by the worst month anew, doubts of money by sums. */
 async function banded(question: HoursQuestion, sweep: Sweep, basis: Basis) {
   const { plant, charging_s, months, worst, doubts } = basis;
-  const { filled, marks } = readQuestion(question);
+  const file = readQuestion(question);
   const at = (varied: PlantDescription, end: Found): Facts => factsOf(varied, months, worst, end, charging_s);
   const { ends, finer } = await worstAnew(sweep, basis);
-  const prices = doubtsOf({ scenario: question.scenario, filled, marks }, movesMoney);
+  const prices = doubtsOf(file, movesMoney);
   const bands = bandsOf(
     at(plant, worst.found),
     [

@@ -54,15 +54,14 @@ export interface Weighed {
 /** @throws RangeError for a scenario that cannot be read or run */
 export async function nextAnswer(question: NextQuestion): Promise<Answer> {
   const { scenario, context } = question;
-  const { plant, filled, marks } = readQuestion(question);
+  const file = readQuestion(question);
+  const { plant } = file;
   const changes = changesFor({ scenario, context, plant });
   const designs = [[], ...changes.map(({ edits }) => edits)].map((edits) => {
-    const changed = edited(scenario, edits);
-    const { filled, marks } = readQuestion({ scenario: changed, context });
-    return { edits, file: { scenario: changed, filled, marks } };
+    return { edits, file: readQuestion({ scenario: edited(scenario, edits), context }) };
   });
   const moves = movesHeatOf(plant);
-  const places = placesOf(variedOf({ scenario, filled, marks }, moves), VARIED_RUNS, SEED);
+  const places = placesOf(variedOf(file, moves), VARIED_RUNS, SEED);
   const varied = designs.map(({ edits, file }) => {
     const inputs = variedOf(file, moves);
     return places.map((at, i): Job => ({ edits: [...edits, ...jobAt(file, inputs, at, i).edits] }));
@@ -77,7 +76,7 @@ export async function nextAnswer(question: NextQuestion): Promise<Answer> {
   const key = base ? gainOf(plant, base) : 'heat_J_day';
   const good = (each: JobDone) => goodOf(key, plant, each);
   const noise = base && finer ? Math.abs(good(finer) - good(base)) : 0;
-  const prices = priceEnds(plant, { scenario, filled, marks });
+  const prices = priceEnds(plant, file);
   const weighed = changes.flatMap((change, i): Weighed[] => {
     const own = done[i];
     if (!base || !own) return [];

@@ -18,8 +18,9 @@ export interface SeasonQuestion extends Question {
 
 /** @throws RangeError for a scenario that cannot be read or run */
 export async function seasonAnswer(question: SeasonQuestion): Promise<Answer> {
-  const { plant, filled, marks } = readQuestion(question);
-  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, movesHeatOf(plant));
+  const file = readQuestion(question);
+  const { plant } = file;
+  const doubts = doubtsOf(file, movesHeatOf(plant));
   const years = yearJobs(plant.store);
   const ends = [[], finerEdits(plant.run), ...doubtJobs(doubts).map(({ edits }) => edits)];
   const sweep = new Sweep(question.doJobs, years.length + ends.length * SEASON_COUNT, question.onProgress);

@@ -1,7 +1,6 @@
 /** What the filled store weighs, and what it presses with. */
 import type { CoilDescription, StoreDescription } from '../../parts/description.ts';
-import { type FilledWeight, filledWeight } from '../../parts/filled-weight.ts';
-import { waterDensity } from '../../physics/water.ts';
+import { type FilledWeight, filledWeight, HEAVIEST_WATER_kg_m3 } from '../../parts/filled-weight.ts';
 import { sideThickness } from './panels.ts';
 
 export interface StoreWeight extends FilledWeight {
@@ -13,8 +12,6 @@ export interface StoreWeight extends FilledWeight {
 }
 
 const GRAVITY = 9.80665;
-/** Water is heaviest there [C]. */
-const HEAVIEST_C = 4;
 
 /**
  * Weights, and base pressure rho g h [Pa]. Source: definitions. A box stands on its outside; a lying cylinder on the
@@ -27,7 +24,7 @@ export function storeWeight(store: StoreDescription, coils: readonly CoilDescrip
     ...weight,
     footprint_m2,
     floor_Pa: (weight.filled_kg * GRAVITY) / footprint_m2,
-    base_Pa: waterDensity(HEAVIEST_C) * GRAVITY * store.water_depth_m,
+    base_Pa: HEAVIEST_WATER_kg_m3 * GRAVITY * store.water_depth_m,
   };
 }
 

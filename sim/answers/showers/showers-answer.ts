@@ -32,7 +32,8 @@ const MOST_LAYERS = 100;
 
 /** @throws RangeError for a scenario that cannot be read or has no household, or dull days out of range */
 export async function showersAnswer(question: ShowersQuestion): Promise<Answer> {
-  const { plant, filled, marks } = readQuestion(question);
+  const file = readQuestion(question);
+  const { plant } = file;
   const { taps, coil } = householdOf(plant);
   const dull = question.dull_days ?? USUAL_DULL_DAYS;
   if (!(Number.isInteger(dull) && dull >= 1 && dull <= MOST_DULL_DAYS)) {
@@ -46,7 +47,7 @@ export async function showersAnswer(question: ShowersQuestion): Promise<Answer> 
   const full = bench.atTank(lowest_tank_C ?? bench.boiling_C);
   const gap_s = gapOf(taps);
   const plan = { shower, gap_s, count: countToTry(plant, shower, bench.cold_C, gap_s) };
-  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, movesHeatOf(plant));
+  const doubts = doubtsOf(file, movesHeatOf(plant));
   const heatings = heatingsOf(plant);
   const planned = MOST_DULL_DAYS + 3 + heatings.length * WAITS_S.length + 4 * doubts.length;
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);

@@ -25,9 +25,10 @@ const RUNS_A_VARIANT = 3;
 
 /** @throws RangeError for a scenario that cannot be read or run */
 export async function storeAnswer(question: StoreQuestion): Promise<Answer> {
-  const { plant, filled, marks } = readQuestion(question);
+  const file = readQuestion(question);
+  const { plant } = file;
   const variants = choicesOf(plant).map((choice) => variantOf(plant, question.scenario, choice));
-  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, movesHeatOf(plant));
+  const doubts = doubtsOf(file, movesHeatOf(plant));
   const ends = [{ edits: finerEdits(plant.run) }, ...doubtJobs(doubts)];
   const planned = 1 + RUNS_A_VARIANT * (variants.length + ends.length);
   const sweep = new Sweep(question.doJobs, planned, question.onProgress);

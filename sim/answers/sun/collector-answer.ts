@@ -35,10 +35,11 @@ const NEED_RUNS = 36;
 
 /** @throws RangeError for a scenario that cannot be read or has no collector */
 export async function collectorAnswer(question: CollectorQuestion): Promise<Answer> {
-  const { plant, filled, marks } = readQuestion(question);
+  const file = readQuestion(question);
+  const { plant } = file;
   const collector = collectorOf(plant);
   const sizes = sizesAround(collector, question.scenario);
-  const doubts = doubtsOf({ scenario: question.scenario, filled, marks }, movesHeatOf(plant));
+  const doubts = doubtsOf(file, movesHeatOf(plant));
   const timetable = sparedHow(plant) === 'spared_by_hours';
   const planned =
     2 * sizes.length -
@@ -54,7 +55,7 @@ export async function collectorAnswer(question: CollectorQuestion): Promise<Answ
   const ends = [{ edits: [] }, { edits: finerEdits(plant.run) }, ...doubtJobs(doubts)];
   const seasons = await seasonsAt(sweep, ends);
   const [base, finer, ...varied] = seasons;
-  const prices = doubtsOf({ scenario: question.scenario, filled, marks }, movesMoney);
+  const prices = doubtsOf(file, movesMoney);
   const facts = factsOf(plant, found, base, base);
   const error = base && finer ? Math.abs(finer.solar_J / base.solar_J - 1) : 0;
   const bands = bandsOf(

@@ -52,13 +52,13 @@ export class Coil {
   /** How far the metal follows the flowing liquid away from the layers, 0..1, as the front last met it. */
   #metalFollows = 0.8;
   /** Deviation of the liquid from its layer at the last stop, by section [K], and when that was. */
-  #deviation: Float64Array;
+  #deviation = new Float64Array(0);
   #stopped_s = Number.NEGATIVE_INFINITY;
   /** How each section comes to rest from there: time constant [s], and how far its metal follows. */
-  #settling_s: Float64Array;
-  #metalFollowsStill: Float64Array;
+  #settling_s = new Float64Array(0);
+  #metalFollowsStill = new Float64Array(0);
   /** Deviation left at the present start, by section [K]. */
-  #left: Float64Array;
+  #left = new Float64Array(0);
 
   constructor(
     description: CoilDescription,
@@ -73,10 +73,7 @@ export class Coil {
     this.films = new Films(description, inside, water);
     this.#march = new March(this.films, inside);
     this.course = courseOf(description, store);
-    this.#deviation = this.#sections();
-    this.#left = this.#sections();
-    this.#settling_s = this.#sections();
-    this.#metalFollowsStill = this.#sections();
+    this.#makeRoom();
     const { tube } = description;
     const total = this.course.length_m * this.course.paths;
     const bore = (Math.PI / 4) * tube.inside_diameter_m ** 2;
@@ -96,16 +93,16 @@ export class Coil {
   layAnew(store: StoreGeometry): void {
     const before = this.course.layer.length;
     this.course = courseOf(this.description, store);
-    if (this.course.layer.length === before) return;
-    this.#deviation = this.#sections();
-    this.#left = this.#sections();
-    this.#settling_s = this.#sections();
-    this.#metalFollowsStill = this.#sections();
+    if (this.course.layer.length !== before) this.#makeRoom();
   }
 
-  /** A place for one number a section. */
-  #sections(): Float64Array {
-    return new Float64Array(this.course.layer.length);
+  /** A place for what is kept by section, all at nought. */
+  #makeRoom(): void {
+    const sections = () => new Float64Array(this.course.layer.length);
+    this.#deviation = sections();
+    this.#left = sections();
+    this.#settling_s = sections();
+    this.#metalFollowsStill = sections();
   }
 
   /** Energy of content and metal [J, 0 at 0 C] when at rest with the layers. */
